@@ -1,0 +1,6 @@
+namespace Runup.Cli;
+
+internal static class Program
+{
+    private static int Main() => 0;
+}
