@@ -1,0 +1,96 @@
+namespace Runup.Commissioning.Records;
+
+/// <summary>What an entry of the record says; a closed set.</summary>
+public abstract record RecordBody
+{
+    private RecordBody()
+    {
+    }
+
+    /// <summary>The job file as it was when work began.</summary>
+    /// <param name="JobText">The file's text.</param>
+    /// <param name="Sha256">Its checksum in hex.</param>
+    public sealed record JobTaken(string JobText, string Sha256) : RecordBody;
+
+    /// <summary>A person confirmed a thing by name.</summary>
+    /// <param name="What">The thing, such as <c>no-run-command-pending</c>.</param>
+    /// <param name="By">The person; the demo says that the program plays the person.</param>
+    /// <param name="Note">A figure or remark, or null.</param>
+    public sealed record Confirmed(string What, string By, string? Note) : RecordBody;
+
+    /// <summary>All parameters of a drive as they were read.</summary>
+    /// <param name="Moment">as-found, after-write, after-power-cycle or as-left.</param>
+    /// <param name="Identity">What the drive says it is.</param>
+    /// <param name="Values">Raw value by parameter number; null where it could not be read.</param>
+    public sealed record ParametersRead(string Moment, string Identity, IReadOnlyDictionary<string, long?> Values) : RecordBody;
+
+    /// <summary>An entry of a sheet begins or goes on.</summary>
+    /// <param name="SheetSha256">Checksum of the sheet.</param>
+    /// <param name="Lines">Parameters to write, in order.</param>
+    /// <param name="Resumed">Whether an earlier one was cut off.</param>
+    public sealed record EntryBegun(string SheetSha256, IReadOnlyList<string> Lines, bool Resumed) : RecordBody;
+
+    /// <summary>A write is about to be sent.</summary>
+    /// <param name="Parameter">Parameter number.</param>
+    /// <param name="Before">Raw value read just before.</param>
+    /// <param name="Raw">Raw value to be written.</param>
+    public sealed record WriteIntended(string Parameter, long? Before, long Raw) : RecordBody;
+
+    /// <summary>What came of a write.</summary>
+    /// <param name="Parameter">Parameter number.</param>
+    /// <param name="Outcome">verified, differs, refused or unverified.</param>
+    /// <param name="ReadBack">Raw value read after it, or null.</param>
+    /// <param name="Why">Why it is not verified, or null.</param>
+    public sealed record WriteEnded(string Parameter, string Outcome, long? ReadBack, string? Why) : RecordBody;
+
+    /// <summary>The drive was told to keep its parameters.</summary>
+    /// <param name="Outcome">accepted, refused or unanswered.</param>
+    public sealed record StoreAsked(string Outcome) : RecordBody;
+
+    /// <summary>The drive was seen to lose power and come back.</summary>
+    public sealed record PowerCycleSeen : RecordBody;
+
+    /// <summary>An entry ended.</summary>
+    /// <param name="Verified">How many were proved.</param>
+    /// <param name="Failed">Parameters that are not proved, with what came of them.</param>
+    /// <param name="ProvedAfterPowerCycle">Whether the values were read again after a power cycle.</param>
+    public sealed record EntryEnded(int Verified, IReadOnlyDictionary<string, string> Failed, bool ProvedAfterPowerCycle) : RecordBody;
+
+    /// <summary>A step of the first run begins.</summary>
+    /// <param name="Step">The step's id.</param>
+    public sealed record StepBegun(string Step) : RecordBody;
+
+    /// <summary>A reading held against its prediction.</summary>
+    /// <param name="Step">The step's id.</param>
+    /// <param name="Quantity">What was read, such as output current.</param>
+    /// <param name="Unit">Its unit.</param>
+    /// <param name="Expected">Predicted value, or null where nothing is predicted.</param>
+    /// <param name="Low">Lowest accepted value, or null.</param>
+    /// <param name="High">Highest accepted value, or null.</param>
+    /// <param name="Measured">Reading, or null where none came.</param>
+    /// <param name="Within">Whether it lies within; null where nothing is accepted or read.</param>
+    public sealed record ReadingTaken(string Step, string Quantity, string Unit, double? Expected, double? Low, double? High, double? Measured, bool? Within) : RecordBody;
+
+    /// <summary>A stretch of a trend: one entry for a stretch, never one for a sample.</summary>
+    /// <param name="Step">The step's id.</param>
+    /// <param name="Columns">Names with units, such as <c>time_s</c>.</param>
+    /// <param name="Rows">Samples, each as long as the columns.</param>
+    /// <param name="Predicted">Whether it was computed, not read.</param>
+    public sealed record Trend(string Step, IReadOnlyList<string> Columns, IReadOnlyList<IReadOnlyList<double>> Rows, bool Predicted) : RecordBody;
+
+    /// <summary>A step of the first run ended.</summary>
+    /// <param name="Step">The step's id.</param>
+    /// <param name="Outcome">passed, failed, skipped or stopped.</param>
+    /// <param name="Remark">What a person should know, or null.</param>
+    public sealed record StepEnded(string Step, string Outcome, string? Remark) : RecordBody;
+
+    /// <summary>Who has control when Runup leaves.</summary>
+    /// <param name="RunSource">The run source in force.</param>
+    /// <param name="Note">What was said to the person.</param>
+    public sealed record ControlLeft(string RunSource, string Note) : RecordBody;
+
+    /// <summary>A report was written.</summary>
+    /// <param name="File">Name of the file.</param>
+    /// <param name="Sha256">Its checksum in hex.</param>
+    public sealed record HandoverWritten(string File, string Sha256) : RecordBody;
+}

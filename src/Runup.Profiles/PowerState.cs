@@ -1,0 +1,29 @@
+namespace Runup.Profiles;
+
+/// <summary>States of a drive's state machine after IEC 61800-7-201.</summary>
+public enum PowerState
+{
+    /// <summary>Not ready to switch on.</summary>
+    NotReadyToSwitchOn,
+
+    /// <summary>Switch on disabled.</summary>
+    SwitchOnDisabled,
+
+    /// <summary>Ready to switch on.</summary>
+    ReadyToSwitchOn,
+
+    /// <summary>Switched on.</summary>
+    SwitchedOn,
+
+    /// <summary>Operation enabled.</summary>
+    OperationEnabled,
+
+    /// <summary>Quick stop active.</summary>
+    QuickStopActive,
+
+    /// <summary>Fault reaction active.</summary>
+    FaultReactionActive,
+
+    /// <summary>Fault.</summary>
+    Fault,
+}
