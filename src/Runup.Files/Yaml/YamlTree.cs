@@ -1,0 +1,56 @@
+using YamlDotNet.Core;
+
+namespace Runup.Files.Yaml;
+
+/// <summary>Reads the part of YAML that Runup's files use, with the place of every value.</summary>
+/// <remarks>
+/// Maps, lists and scalars of one document. Anchors, aliases, tags and directives are refused: they let a small file grow large
+/// and a value stand elsewhere than where it is read. No text makes this throw; whatever is wrong becomes a problem.
+/// </remarks>
+public static class YamlTree
+{
+    /// <summary>Reads a file's top-level map; null with problems when there is none to be had.</summary>
+    public static YamlMap? ReadFile(string path, Problems problems) =>
+        TextOfFile.Read(path, YamlLimits.Bytes, problems) is { } text ? Read(text, problems) : null;
+
+    /// <summary>Reads a text's top-level map; null with problems when there is none to be had.</summary>
+    public static YamlMap? Read(string text, Problems problems)
+    {
+        var before = problems.Count;
+        if (!YamlCharacters.AreFit(text, problems))
+        {
+            return null;
+        }
+
+        YamlNode? root;
+        var builder = new YamlBuilder(text, problems);
+        try
+        {
+            root = builder.Document();
+        }
+        catch (Exception e) when (e is InvalidOperationException or ArgumentException or IndexOutOfRangeException or FormatException or OverflowException)
+        {
+            // The parser throws these on some malformed texts (found by mutation), without a place.
+            problems.Add(builder.Reached, FileProblem.WholeFile, "text that is not YAML", "put values with unusual characters in quotes");
+            return null;
+        }
+        catch (YamlException e)
+        {
+            var (found, wouldDo) = YamlSyntax.Explain(e);
+            problems.Add(new Place((int)Math.Max(1, e.Start.Line), (int)Math.Max(1, e.Start.Column), 0, 0), FileProblem.WholeFile, found, wouldDo);
+            return null;
+        }
+
+        if (root is YamlMap map)
+        {
+            return problems.Count == before ? map : null;
+        }
+
+        if (problems.Count == before)
+        {
+            problems.AddForFile(root is null or YamlScalar { IsEmpty: true } ? "it holds nothing" : $"it holds {root.Described}", "lines of `key: value` would do");
+        }
+
+        return null;
+    }
+}
