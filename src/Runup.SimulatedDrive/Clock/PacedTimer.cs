@@ -1,0 +1,49 @@
+namespace Runup.SimulatedDrive.Clock;
+
+/// <summary>A timer of <see cref="PacedTime"/>; its callback runs on the thread pool, as that of any timer.</summary>
+internal sealed class PacedTimer(PacedTime time, TimerCallback callback, object? state) : ITimer
+{
+    private readonly Lock gate = new();
+    private long version;
+    private TimeSpan period = Timeout.InfiniteTimeSpan;
+
+    public bool Change(TimeSpan dueTime, TimeSpan period)
+    {
+        lock (gate)
+        {
+            version++;
+            this.period = period;
+            if (dueTime != Timeout.InfiniteTimeSpan)
+            {
+                time.Schedule(this, version, time.GetTimestamp() + dueTime.Ticks);
+            }
+        }
+
+        return true;
+    }
+
+    public void Dispose() => Change(Timeout.InfiniteTimeSpan, Timeout.InfiniteTimeSpan);
+
+    public ValueTask DisposeAsync()
+    {
+        Dispose();
+        return ValueTask.CompletedTask;
+    }
+
+    internal bool IsCurrent(long scheduled) => Interlocked.Read(ref version) == scheduled;
+
+    internal void Fire(long reached)
+    {
+        lock (gate)
+        {
+            if (period > TimeSpan.Zero)
+            {
+                time.Schedule(this, version, reached + period.Ticks);
+            }
+        }
+
+        ThreadPool.UnsafeQueueUserWorkItem(static timer => timer.Call(), this, preferLocal: false);
+    }
+
+    private void Call() => callback(state);
+}
