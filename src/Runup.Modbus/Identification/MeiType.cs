@@ -1,0 +1,6 @@
+namespace Runup.Modbus.Identification;
+
+internal static class MeiType
+{
+    public const byte ReadDeviceIdentification = 0x0E;
+}
