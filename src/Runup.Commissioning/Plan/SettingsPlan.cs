@@ -1,0 +1,14 @@
+using Runup.Settings;
+
+namespace Runup.Commissioning.Plan;
+
+/// <summary>The make-independent settings that a job decides, each with its reason, in the order in which they are thought of.</summary>
+/// <param name="Lines">The settings.</param>
+public sealed record SettingsPlan(IReadOnlyList<PlannedSetting> Lines)
+{
+    /// <summary>The settings' values.</summary>
+    public SettingSet Values { get; } = Lines.Aggregate(SettingSet.Empty, (set, line) => set.With(line.Setting, line.Value));
+
+    /// <summary>The line of a setting, or null where the job does not decide it.</summary>
+    public PlannedSetting? this[Setting setting] => Lines.FirstOrDefault(line => line.Setting == setting);
+}
