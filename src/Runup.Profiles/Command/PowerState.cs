@@ -1,9 +1,9 @@
 namespace Runup.Profiles;
 
-/// <summary>States of a drive's state machine after IEC 61800-7-201.</summary>
+/// <summary>States of a drive after IEC 61800-7-201.</summary>
 public enum PowerState
 {
-    /// <summary>Not ready to switch on.</summary>
+    /// <summary>Not ready to switch on: starting up.</summary>
     NotReadyToSwitchOn,
 
     /// <summary>Switch on disabled.</summary>
@@ -12,10 +12,10 @@ public enum PowerState
     /// <summary>Ready to switch on.</summary>
     ReadyToSwitchOn,
 
-    /// <summary>Switched on.</summary>
+    /// <summary>Switched on: power is there, no torque.</summary>
     SwitchedOn,
 
-    /// <summary>Operation enabled.</summary>
+    /// <summary>Operation enabled: torque, the reference is followed.</summary>
     OperationEnabled,
 
     /// <summary>Quick stop active.</summary>

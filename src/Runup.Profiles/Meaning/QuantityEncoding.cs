@@ -1,0 +1,135 @@
+using System.Globalization;
+using Runup.Settings;
+
+namespace Runup.Profiles;
+
+/// <summary>Puts a number of a setting into a parameter's counts: converted, rounded to the step, held to the range, and said.</summary>
+internal static class QuantityEncoding
+{
+    // Whole steps of the time of a speed change that are tried until the speed comes out even.
+    private const int TriedTimes = 40;
+
+    internal static Encoding Encode(Surroundings at, Parameter parameter, DriveSize size, Meaning.Quantity meaning, SettingValue wanted)
+    {
+        foreach (var (raw, says) in meaning.Specials)
+        {
+            if (says is not null && (says == wanted || (says is SettingValue.Number a && wanted is SettingValue.Number b && Fit.Same(a.Si, b.Si))))
+            {
+                return new Encoding.Value(raw, Mapping.Direct, Fit.Exact.Instance, null);
+            }
+        }
+
+        if (wanted is not SettingValue.Number number)
+        {
+            return new Encoding.Undecided("The drive takes a number here.");
+        }
+
+        var form = (ParameterForm.Numeric)parameter.Form;
+        var mapping = meaning.Conversion is Conversion.Direct ? Mapping.Direct : Mapping.Converted;
+        if (Own(at, parameter, size, form, meaning.Conversion, number.Si) is not { } own || at.Counts(parameter, own) is not { } counts)
+        {
+            return new Encoding.Undecided($"Cannot be worked out: {Missing(meaning.Conversion)} is not known or zero.");
+        }
+
+        var nearest = Nearest(counts, form, parameter.Range(size));
+        return new Encoding.Value(nearest, mapping, Judge(at, parameter, meaning, number.Si, nearest, counts, parameter.Range(size)), How(at, meaning.Conversion, number.Si));
+    }
+
+    internal static long Nearest(decimal counts, ParameterForm.Numeric form, ParameterRange range)
+    {
+        if (counts <= range.Low)
+        {
+            return range.Low;
+        }
+
+        var steps = Math.Round((Math.Min(counts, range.High) - range.Low) / form.Step, MidpointRounding.AwayFromZero);
+        var raw = range.Low + ((long)steps * form.Step);
+        return raw <= range.High ? raw : raw - form.Step;
+    }
+
+    private static double? Own(Surroundings at, Parameter parameter, DriveSize size, ParameterForm.Numeric form, Conversion conversion, double si) =>
+        conversion is Conversion.ChangeTime change ? TimeOfChange(at, parameter, size, form, change, si) : ConversionArithmetic.ToOwn(conversion, si, at);
+
+    // The time of a speed change is free: the shortest from the ramp on for which the speed, too, is one that the drive can hold.
+    private static double? TimeOfChange(Surroundings at, Parameter parameter, DriveSize size, ParameterForm.Numeric form, Conversion.ChangeTime change, double ramp)
+    {
+        var range = parameter.Range(size);
+        if (at.Find(change.Speed) is not { } speed || at.Counts(parameter, ramp) is not { } counts || at.Own(parameter, range.Low) is null)
+        {
+            return null;
+        }
+
+        var first = Math.Clamp(range.Low + ((long)Math.Ceiling((Math.Clamp(counts, range.Low, range.High) - range.Low) / form.Step) * form.Step), range.Low, range.High);
+        var best = first;
+        var leastError = double.PositiveInfinity;
+        for (var raw = first; raw <= range.High && raw < first + (TriedTimes * form.Step); raw += form.Step)
+        {
+            if (at.Own(parameter, raw) is not { } time || Error(at, speed, size, time, ramp) is not { } error)
+            {
+                return null;
+            }
+
+            if (error < leastError)
+            {
+                (best, leastError) = (raw, error);
+            }
+
+            if (error < 1e-9)
+            {
+                break;
+            }
+        }
+
+        return at.Own(parameter, best);
+    }
+
+    private static double? Error(Surroundings at, Parameter speed, DriveSize size, double time, double ramp)
+    {
+        if (at.MaximumFrequency * 2 * Math.PI / at.Pairs * time / ramp is not { } own || at.Counts(speed, own) is not { } counts)
+        {
+            return null;
+        }
+
+        var nearest = Nearest(counts, (ParameterForm.Numeric)speed.Form, speed.Range(size));
+        return (double)Math.Abs((nearest - counts) / Math.Max(1, counts));
+    }
+
+    private static Fit Judge(Surroundings at, Parameter parameter, Meaning.Quantity meaning, double wanted, long raw, decimal counts, ParameterRange range)
+    {
+        var given = SettingCodec.Decode(at.With(parameter.Number, raw), parameter, raw).Select(d => d.Value).OfType<SettingValue.Number>().FirstOrDefault();
+
+        // The speed of a change is entered after its time; only the two together say the ramp.
+        if (given is null || meaning.Conversion is Conversion.ChangeTime || Fit.Same(given.Si, wanted))
+        {
+            return Fit.Exact.Instance;
+        }
+
+        return counts < range.Low || counts > range.High ? new Fit.OutOfRange(wanted, given.Si) : new Fit.Rounded(wanted, given.Si);
+    }
+
+    private static string Missing(Conversion conversion) => conversion switch
+    {
+        Conversion.CountedOver c => $"parameter {c.Frequency} or the highest frequency",
+        Conversion.PartOf p => $"parameter {p.Whole}",
+        Conversion.Absolute a => $"parameter {a.Whole}",
+        Conversion.NoSlipSpeed => "the number of poles",
+        Conversion.SpeedChange s => $"parameter {s.Time}, the highest frequency or the number of poles",
+        Conversion.ChangeTime c => $"parameter {c.Speed}, the highest frequency or the number of poles",
+        _ => "its unit",
+    };
+
+    private static string? How(Surroundings at, Conversion conversion, double wanted)
+    {
+        var text = CultureInfo.InvariantCulture;
+        return conversion switch
+        {
+            Conversion.CountedOver c => string.Create(text, $"{wanted:0.###} s to {at.MaximumFrequency:0.##} Hz, counted here to the {at.Of(c.Frequency):0.##} Hz of parameter {c.Frequency}"),
+            Conversion.PartOf p => string.Create(text, $"as a part of parameter {p.Whole}"),
+            Conversion.Absolute a => string.Create(text, $"{100 * wanted:0.##} % of parameter {a.Whole}"),
+            Conversion.NoSlipSpeed => string.Create(text, $"{wanted:0.##} Hz as speed at no slip with {2 * at.Pairs:0} poles"),
+            Conversion.SpeedChange s => string.Create(text, $"{wanted:0.###} s to {at.MaximumFrequency:0.##} Hz, as change of speed in the time of parameter {s.Time}"),
+            Conversion.ChangeTime c => string.Create(text, $"{wanted:0.###} s to {at.MaximumFrequency:0.##} Hz, as time for the change of speed of parameter {c.Speed}"),
+            _ => null,
+        };
+    }
+}
