@@ -1,0 +1,137 @@
+using Runup.Engineering.Numerics;
+using Runup.Quantities;
+
+namespace Runup.Engineering.Motors;
+
+/// <summary>
+/// All circuits that reproduce a rated point exactly, with given losses and a given split of the leakage: one for each stator leakage reactance.
+/// </summary>
+/// <remarks>
+/// <para>
+/// With V the phase voltage and I the stator current at the rated point: Rs = P_cu/(3 I²); E = V − I (Rs + jXls); Rfe = 3 E²/P_core;
+/// a = P_airgap/(3 E) the active rotor current; b from Xlr (a² + b²) = E b, the smaller root, which lies on the stable side;
+/// Rr = s E a/(a² + b²); Xm = E/(I_b − b), where I_b is the part of I that lags E by a quarter turn. Closed forms: nothing iterates, so nothing can fail to converge.
+/// </para>
+/// </remarks>
+internal sealed class CircuitFamily
+{
+    // Below this share of the base impedance, no leakage; above, the scan has long met the end of the family.
+    private const double SmallestLeakage = 0.002;
+    private const double LargestLeakage = 1.0;
+    private const int ScanSteps = 250;
+    private const double SmallestMagnetizingShare = 0.02;
+    private const double SmallestBreakdownSlip = 1.5;
+
+    private readonly RatedPoint point;
+    private readonly LossShares losses;
+    private readonly double split;
+
+    private CircuitFamily(RatedPoint point, LossShares losses, double split, double lowest_ohm)
+    {
+        (this.point, this.losses, this.split) = (point, losses, split);
+        Lowest_ohm = lowest_ohm;
+    }
+
+    internal LossShares Losses => losses;
+
+    internal double BaseImpedance_ohm => point.Phase_V / point.Current_A;
+
+    /// <summary>Smallest stator leakage in the family.</summary>
+    internal double Lowest_ohm { get; }
+
+    /// <summary>Largest stator leakage in the family.</summary>
+    internal double Highest_ohm { get; private set; }
+
+    /// <summary>The family of a rated point; null where no circuit has that rated point on its stable side.</summary>
+    internal static CircuitFamily? Of(RatedPoint point, double split)
+    {
+        var shares = LossShares.At(point);
+        var scale = point.Phase_V / point.Current_A / (1 + (1 / split));
+        var family = new CircuitFamily(point, shares, split, SmallestLeakage * scale);
+        if (!(shares.StatorCopper_W > 0) || !family.Holds(family.Lowest_ohm))
+        {
+            return null;
+        }
+
+        var (inside, step) = (family.Lowest_ohm, (LargestLeakage - SmallestLeakage) * scale / ScanSteps);
+        while (family.Holds(inside + step) && inside < LargestLeakage * scale)
+        {
+            inside += step;
+        }
+
+        family.Highest_ohm = family.LastInside(inside, inside + step);
+        return family;
+    }
+
+    /// <summary>Share of the leakage in the base impedance for a stator leakage: (Xls + Xlr) I / V.</summary>
+    internal double TotalLeakage(double stator_ohm) => stator_ohm * (1 + (1 / split)) / BaseImpedance_ohm;
+
+    /// <summary>The stator leakage for which a falling function of the circuit takes a value; the nearer end where it never does.</summary>
+    internal double Where(Func<EquivalentCircuit, double> falling, double wanted) =>
+        Root.Between(Lowest_ohm, Highest_ohm, leakage => falling(Member(leakage)) - wanted);
+
+    /// <summary>The circuit with a stator leakage, which is brought inside the family.</summary>
+    internal EquivalentCircuit Member(double statorLeakage_ohm) =>
+        At(Math.Clamp(statorLeakage_ohm, Lowest_ohm, Highest_ohm)) ?? At(Lowest_ohm) ?? throw new System.Diagnostics.UnreachableException();
+
+    // Null outside the family.
+    private EquivalentCircuit? At(double statorLeakage_ohm)
+    {
+        var (v, i) = (point.Phase_V, point.Current_A);
+        var sin = Math.Sqrt(1 - (point.PowerFactor * point.PowerFactor));
+        var (active, reactive) = (i * point.PowerFactor, -i * sin);
+        var rs = losses.StatorCopper_W / (3 * i * i);
+        var (eRe, eIm) = (v - (active * rs) + (reactive * statorLeakage_ohm), -(reactive * rs) - (active * statorLeakage_ohm));
+        var e = double.Hypot(eRe, eIm);
+        var lagging = ((active * eIm) - (reactive * eRe)) / e;
+
+        var xlr = statorLeakage_ohm / split;
+        var a = losses.AirGap_W / (3 * e);
+        var discriminant = (e * e) - (4 * xlr * xlr * a * a);
+        var b = 2 * xlr * a * a / (e + Math.Sqrt(discriminant));
+        var magnetizing_A = lagging - b;
+        var rr = point.Slip * e * a / ((a * a) + (b * b));
+        var coreLoss = 3 * e * e / losses.Core_W;
+        var usable = eRe > 0 && magnetizing_A > SmallestMagnetizingShare * i
+            && double.IsFinite(rr) && rr > 0 && double.IsFinite(coreLoss) && double.IsFinite(e / magnetizing_A);
+        return usable ? Circuit(rs, statorLeakage_ohm, e / magnetizing_A, xlr, rr, coreLoss) : null;
+    }
+
+    private EquivalentCircuit Circuit(double rs, double xls, double xm, double xlr, double rr, double coreLoss)
+    {
+        var frequency = ElectricalFrequency.FromHertz(point.Frequency_Hz);
+        var poles = PoleCount.FromPoles(2 * point.PolePairs);
+        return new EquivalentCircuit
+        {
+            StatorResistance = Resistance.FromOhms(rs),
+            StatorLeakage = Reactance.FromOhms(xls),
+            Magnetizing = Reactance.FromOhms(xm),
+            RotorLeakage = Reactance.FromOhms(xlr),
+            RotorResistance = Resistance.FromOhms(rr),
+            CoreLoss = Resistance.FromOhms(coreLoss),
+            FrictionLoss = ElectricalPower.FromWatts(losses.Friction_W),
+            StrayLoss = ElectricalPower.FromWatts(losses.Stray_W),
+            RatedCurrent = LineCurrent.FromAmperes(point.Current_A),
+            RatedSpeed = frequency.SynchronousSpeed(poles).At(Slip.FromRatio(point.Slip)),
+            RatedFrequency = frequency,
+            RatedVoltage = PhaseVoltage.FromVolts(point.Phase_V).Line,
+            Poles = poles,
+        };
+    }
+
+    // A member is of use only if its rated point is well on the stable side, stray and friction included.
+    private bool Holds(double leakage) =>
+        At(leakage) is { } circuit
+        && Breakdown.Largest(new PhaseCircuit(circuit, point.Frequency_Hz), point.Phase_V, 1).Slip > SmallestBreakdownSlip * point.Slip;
+
+    private double LastInside(double inside, double outside)
+    {
+        for (var step = 0; step < 60; step++)
+        {
+            var middle = (inside + outside) / 2;
+            (inside, outside) = Holds(middle) ? (middle, outside) : (inside, middle);
+        }
+
+        return inside;
+    }
+}
