@@ -31,10 +31,10 @@ public sealed class Dimension
     public static Dimension Frequency { get; } = new("frequency", U("Hz", 1, "hz", "HZ", "cps"), U("kHz", 1e3, "khz", "KHz"), U("MHz", 1e6));
 
     /// <summary>Rotational speed; SI unit rad/s.</summary>
-    public static Dimension RotationalSpeed { get; } = new("speed", U("rpm", Math.PI / 30, "1/min", "r/min", "min-1", "min⁻¹", "min^-1", "rev/min", "RPM", "U/min"), U("rad/s", 1), U("1/s", 2 * Math.PI, "r/s", "rev/s", "s-1"));
+    public static Dimension RotationalSpeed { get; } = new("speed", U("rpm", Math.PI / 30, "1/min", "r/min", "min-1", "min⁻¹", "min^-1", "rev/min", "RPM", "U/min", "/min"), U("rad/s", 1), U("1/s", 2 * Math.PI, "r/s", "rev/s", "s-1"));
 
     /// <summary>Power; SI unit W.</summary>
-    public static Dimension Power { get; } = new("power", U("kW", 1e3, "KW", "kw"), U("W", 1), U("MW", 1e6), U("hp", 550 * Foot * PoundForce, "HP", "Hp"), U("PS", 75 * Gravity, "ps", "CV", "cv"));
+    public static Dimension Power { get; } = new("power", U("kW", 1e3, "KW", "kw"), U("W", 1), U("MW", 1e6), U("hp", 550 * Foot * PoundForce, "HP", "Hp"), U("PS", 75 * Gravity, "ps", "CV", "cv", "ch", "pk"));
 
     /// <summary>Apparent power; SI unit VA.</summary>
     public static Dimension ApparentPower { get; } = new("apparent power", U("kVA", 1e3, "KVA"), U("VA", 1), U("MVA", 1e6));
@@ -55,7 +55,7 @@ public sealed class Dimension
     public static Dimension Capacitance { get; } = new("capacitance", U("µF", 1e-6, "uF", "μF"), U("mF", 1e-3), U("F", 1), U("nF", 1e-9), U("pF", 1e-12));
 
     /// <summary>Time; SI unit s.</summary>
-    public static Dimension Time { get; } = new("time", U("s", 1, "sec", "second", "seconds"), U("ms", 1e-3), U("µs", 1e-6, "us", "μs"), U("min", 60, "minute", "minutes"), U("h", 3600, "hour", "hours"));
+    public static Dimension Time { get; } = new("time", U("s", 1, "sec", "second", "seconds"), U("ms", 1e-3), U("µs", 1e-6, "us", "μs"), U("ns", 1e-9), U("min", 60, "minute", "minutes"), U("h", 3600, "hour", "hours"));
 
     /// <summary>Temperature; SI unit K.</summary>
     public static Dimension Temperature { get; } = new("temperature", new Unit("°C", 1, 273.15, ["C", "degC", "ºC", "℃"]), new Unit("°F", 5.0 / 9, 273.15 - (32 * 5.0 / 9), ["F", "degF", "ºF", "℉"]), U("K", 1, "kelvin"));
@@ -80,6 +80,10 @@ public sealed class Dimension
 
     /// <summary>Speed along a line; SI unit m/s.</summary>
     public static Dimension LinearSpeed { get; } = new("speed along a line", U("m/s", 1), U("m/µs", 1e6, "m/us", "m/μs"), U("m/min", 1.0 / 60), U("ft/min", Foot / 60, "fpm"), U("ft/s", Foot), U("km/h", 1 / 3.6));
+
+    /// <summary>All dimensions.</summary>
+    public static IReadOnlyList<Dimension> All { get; } =
+        [Voltage, Current, Frequency, RotationalSpeed, Power, ApparentPower, Torque, Inertia, Resistance, Inductance, Capacitance, Time, Temperature, Fraction, PureNumber, Length, Area, Mass, Energy, LinearSpeed];
 
     /// <summary>What the dimension is called in a message to a person.</summary>
     public string Name { get; }
