@@ -45,6 +45,10 @@ public sealed class MapReader(YamlMap map, Problems problems)
     /// <summary>A pure number within limits.</summary>
     public double? Number(string key, double low, double high, string? needed = null) => Node(key, needed)?.AsNumber(low, high, Problems);
 
+    /// <summary>A quantity with its unit.</summary>
+    public T? Quantity<T>(string key, string? needed = null)
+        where T : struct, IQuantity<T> => Node(key, needed)?.AsQuantity<T>(Problems)?.Quantity;
+
     /// <summary>A decimal number exactly as written, such as a scale or a limit.</summary>
     public decimal? Exact(string key, string? needed = null) => Node(key, needed)?.AsExact(Problems);
 

@@ -50,13 +50,38 @@ public static class NodeReading
             return null;
         }
 
-        if (double.TryParse(text, NumberStyles.Float, CultureInfo.InvariantCulture, out var number) && number >= low && number <= high)
+        switch (QuantityText.ReadSi(Dimension.PureNumber, text))
         {
-            return number;
+            case Reading<double>.Value v when v.Quantity >= low && v.Quantity <= high:
+                return v.Quantity;
+            case Reading<double>.Problem p:
+                problems.Add(node, p.Found, p.WouldDo);
+                return null;
+            default:
+                problems.Add(node, Quote.Of(text), wanted + " would do");
+                return null;
+        }
+    }
+
+    /// <summary>A quantity with its unit.</summary>
+    public static Reading<T>.Value? AsQuantity<T>(this YamlNode node, Problems problems)
+        where T : struct, IQuantity<T>
+    {
+        if (node.AsText(problems, $"{T.Dimension.Name} with its unit") is not { } text)
+        {
+            return null;
         }
 
-        problems.Add(node, Quote.Of(text), wanted + " would do");
-        return null;
+        switch (QuantityText.Read<T>(text))
+        {
+            case Reading<T>.Value value:
+                return value;
+            case Reading<T>.Problem p:
+                problems.Add(node, p.Found, p.WouldDo);
+                return null;
+            default:
+                throw new InvalidOperationException("A reading is a value or a problem.");
+        }
     }
 
     /// <summary>A decimal number exactly as written, with a point.</summary>
