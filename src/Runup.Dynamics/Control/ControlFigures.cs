@@ -1,0 +1,74 @@
+using Runup.Engineering.Drives;
+using Runup.Quantities;
+
+namespace Runup.Dynamics.Control;
+
+/// <summary>The numbers that the control's loops work with, from settings and the drive's ratings.</summary>
+internal sealed class ControlFigures
+{
+    /// <summary>Sample time of the control, in s.</summary>
+    internal const double TickS = 1e-3;
+
+    // Where the plate's speed is not set: 3 % of rated frequency (common practice, no source).
+    private const double UnstatedSlip = 0.03;
+
+    internal ControlFigures(ControlSettings settings, DriveRating drive)
+    {
+        Settings = settings;
+        MaximumHz = settings.MaximumFrequency.Hertz;
+        MinimumHz = Math.Min(settings.MinimumFrequency.Hertz, MaximumHz);
+        AccelerationHzPerS = MaximumHz / settings.Acceleration.Seconds;
+        DecelerationHzPerS = MaximumHz / settings.Deceleration.Seconds;
+        QuickStopHzPerS = MaximumHz / settings.QuickStop.Seconds;
+        LimitA = Math.Min(settings.CurrentLimit.Amperes, drive.PeakCurrent.Amperes);
+        MotorA = settings.MotorRatedCurrent.Amperes;
+        RatedSlipHz = SlipHz(settings);
+        OvercurrentA = drive.OvercurrentTrip.Amperes;
+        OvervoltageTripV = drive.OvervoltageTrip.Volts;
+        OvervoltageControlV = drive.OvervoltageControl.Volts;
+        UndervoltageTripV = drive.UndervoltageTrip.Volts;
+        BusF = drive.BusCapacitance.Farads;
+    }
+
+    internal ControlSettings Settings { get; }
+
+    internal double MaximumHz { get; }
+
+    internal double MinimumHz { get; }
+
+    internal double AccelerationHzPerS { get; }
+
+    internal double DecelerationHzPerS { get; }
+
+    internal double QuickStopHzPerS { get; }
+
+    internal double LimitA { get; }
+
+    internal double MotorA { get; }
+
+    /// <summary>Slip at the rated point as a frequency, in Hz.</summary>
+    internal double RatedSlipHz { get; }
+
+    internal double OvercurrentA { get; }
+
+    internal double OvervoltageTripV { get; }
+
+    internal double OvervoltageControlV { get; }
+
+    internal double UndervoltageTripV { get; }
+
+    internal double BusF { get; }
+
+    private static double SlipHz(ControlSettings settings)
+    {
+        var ratedHz = settings.MotorRatedFrequency.Hertz;
+        if (settings.MotorRatedSpeed is not { RadiansPerSecond: > 0 } speed || speed.RadiansPerSecond >= settings.MotorRatedFrequency.RadiansPerSecond)
+        {
+            return UnstatedSlip * ratedHz;
+        }
+
+        var poles = PoleCount.FromFullLoad(settings.MotorRatedFrequency, speed);
+        var slip = settings.MotorRatedFrequency.SynchronousSpeed(poles).SlipOf(speed).Ratio;
+        return Math.Clamp(slip, 0.002, 0.2) * ratedHz;
+    }
+}

@@ -1,0 +1,26 @@
+namespace Runup.Dynamics.Control;
+
+/// <summary>Raises the output frequency by the slip that the load causes.</summary>
+/// <remarks>f_c = share · f_slip,N · I_active/(I_N·cosφ_N), through a filter of 0.1 s, which keeps the loop of current and frequency slow.</remarks>
+internal sealed class SlipCompensation(ControlFigures figures)
+{
+    private const double FilterS = 0.1;
+    private readonly double share = figures.Settings.SlipCompensation.Ratio;
+    private readonly double ratedActiveA = figures.MotorA * figures.Settings.MotorPowerFactor.Ratio;
+
+    /// <summary>What is added to the frequency, in Hz, in the direction of motion.</summary>
+    internal double AddedHz { get; private set; }
+
+    internal void Reset() => AddedHz = 0;
+
+    internal void Sample(in Measurement measured)
+    {
+        if (share <= 0)
+        {
+            return;
+        }
+
+        var wanted = share * figures.RatedSlipHz * Math.Clamp(measured.ActiveA / ratedActiveA, -2, 2);
+        AddedHz += ControlFigures.TickS / FilterS * (wanted - AddedHz);
+    }
+}

@@ -1,0 +1,137 @@
+using Runup.Dynamics.Control;
+using Runup.Dynamics.Plant;
+using Runup.Engineering.Loads;
+using Runup.Settings;
+
+namespace Runup.Dynamics;
+
+/// <summary>A drive with motor and machine in simulated time, a millisecond at each tick: the one engine of rehearsal and simulated drive.</summary>
+/// <remarks>
+/// Average-value inverter, mean rectifier current, one turning mass: no switching ripple, no 300 Hz ripple, no torsion. Deterministic;
+/// not safe for several threads at once.
+/// </remarks>
+public sealed class DriveSimulation
+{
+    /// <summary>Seconds in one tick.</summary>
+    public const double TickSeconds = ControlFigures.TickS;
+
+    private readonly DriveSystem system;
+    private readonly DriveControl control;
+    private readonly DrivePlant plant;
+    private double? ratedTorqueNm;
+    private long ticks;
+
+    /// <summary>Makes the drive at rest, powered, its bus charged, ready.</summary>
+    /// <exception cref="ArgumentException">The system can't be simulated: see <see cref="SystemCheck"/>.</exception>
+    public DriveSimulation(DriveSystem system, ControlSettings settings)
+    {
+        ArgumentNullException.ThrowIfNull(system);
+        ArgumentNullException.ThrowIfNull(settings);
+        SystemCheck.Require(SystemCheck.Of(system, settings), nameof(system));
+        this.system = system;
+        control = new DriveControl(settings, system.Drive);
+        plant = new DrivePlant(system, TickSeconds);
+        ratedTorqueNm = RatedTorque(settings);
+    }
+
+    /// <summary>What the drive is told now; it stands until changed.</summary>
+    public DriveOrder Order { get; set; }
+
+    /// <summary>Where and why the simulation broke down; null while it has not. From then on the ticks do nothing but count.</summary>
+    public SimulationBreakdown? Breakdown { get; private set; }
+
+    /// <summary>Settings at work.</summary>
+    public ControlSettings Settings => control.Settings;
+
+    /// <summary>True while the ramp has arrived at the frequency asked for.</summary>
+    public bool AtTarget => control.AtTarget;
+
+    /// <summary>What the drive would show now.</summary>
+    public DriveReadings Readings
+    {
+        get
+        {
+            var at = plant.Reading;
+            return new DriveReadings(
+                ticks * TickSeconds,
+                control.FrequencyHz,
+                at.CurrentA,
+                at.BusV,
+                at.OutputV,
+                at.TorqueNm,
+                100 * at.TorqueNm / ratedTorqueNm,
+                at.SpeedRadPerS * (30 / Math.PI),
+                control.State,
+                control.Trip,
+                control.CurrentLimitActive,
+                control.OvervoltageControlActive,
+                at.ChopperOn,
+                control.MotorThermalPercent);
+        }
+    }
+
+    /// <summary>Largest output current within the last tick, rms of a sine of that amplitude, in A.</summary>
+    public double LargestCurrentA => plant.Reading.LargestCurrentA;
+
+    /// <summary>Largest DC bus voltage within the last tick, in V.</summary>
+    public double LargestDcBusV => plant.Reading.LargestBusV;
+
+    /// <summary>Changes the settings, at standstill or while running.</summary>
+    /// <exception cref="ArgumentException">The settings contradict themselves.</exception>
+    public void Apply(ControlSettings settings)
+    {
+        ArgumentNullException.ThrowIfNull(settings);
+        SystemCheck.Require(SystemCheck.Of(system, settings), nameof(settings));
+        control.Configure(settings);
+        ratedTorqueNm = RatedTorque(settings);
+    }
+
+    /// <summary>Puts another machine on the motor's shaft, or takes it off.</summary>
+    /// <exception cref="InvalidOperationException">The shaft turns or the output is on.</exception>
+    /// <exception cref="ArgumentException">The machine can't be simulated.</exception>
+    public void Couple(DrivenMachine machine)
+    {
+        ArgumentNullException.ThrowIfNull(machine);
+        if (control.State is DriveState.Running or DriveState.Stopping or DriveState.QuickStopping || !Standstill.At(Readings.SpeedRpm, system.Motor))
+        {
+            throw new InvalidOperationException("A machine is coupled or uncoupled only at standstill with the output off.");
+        }
+
+        SystemCheck.Require(SystemCheck.Of(system with { Machine = machine }, control.Settings), nameof(machine));
+        plant.Couple(machine);
+    }
+
+    /// <summary>One millisecond.</summary>
+    public void Tick()
+    {
+        ticks++;
+        if (Breakdown is not null)
+        {
+            return;
+        }
+
+        var at = plant.Reading;
+        var measured = new Measurement(at.CurrentA, at.LargestCurrentA, at.OutputV, at.OutputW, at.BusV, at.LargestBusV);
+        var command = control.Sample(measured, Order);
+        if (!plant.Advance(command))
+        {
+            Breakdown = new SimulationBreakdown(ticks * TickSeconds, "The states of motor, shaft and DC bus left the range of numbers.");
+            control.TripBy(TripCause.External);
+        }
+    }
+
+    /// <summary>A trip from outside, such as a bus time-out; nothing if already tripped or without power.</summary>
+    public void Trip(TripCause cause) => control.TripBy(cause);
+
+    /// <summary>Resets a trip; a new start needs the run order to go off and on again. Stays tripped while the motor's thermal model is at its trip level.</summary>
+    public void ResetTrip() => control.ResetTrip();
+
+    /// <summary>Supply off: control and output die at once, the DC bus discharges, the shaft coasts.</summary>
+    public void PowerOff() => control.PowerOff();
+
+    /// <summary>Supply on: the DC bus is charged for half a second, then the drive is ready. A trip is forgotten.</summary>
+    public void PowerOn() => control.PowerOn();
+
+    private static double? RatedTorque(ControlSettings settings) =>
+        settings.MotorRatedSpeed is { RadiansPerSecond: > 0 } speed ? settings.MotorRatedPower.Watts / speed.RadiansPerSecond : null;
+}

@@ -1,0 +1,31 @@
+using Runup.Engineering.Drives;
+using Runup.Engineering.Loads;
+using Runup.Engineering.Motors;
+using Runup.Quantities;
+
+namespace Runup.Dynamics;
+
+/// <summary>A supply, a drive, a motor and the machine that it drives.</summary>
+public sealed record DriveSystem
+{
+    /// <summary>The motor.</summary>
+    public required EquivalentCircuit Motor { get; init; }
+
+    /// <summary>What turns with the motor's shaft.</summary>
+    public required DrivenMachine Machine { get; init; }
+
+    /// <summary>The drive's size.</summary>
+    public required DriveRating Drive { get; init; }
+
+    /// <summary>Supply voltage, line to line.</summary>
+    public required LineVoltage SupplyVoltage { get; init; }
+
+    /// <summary>Supply frequency.</summary>
+    public required ElectricalFrequency SupplyFrequency { get; init; }
+
+    /// <summary>Reactance of supply and line reactor, each phase, at supply frequency; null: 1 % of the drive's base impedance is assumed.</summary>
+    public Reactance? SupplyReactance { get; init; }
+
+    /// <summary>The braking resistor, if one is connected.</summary>
+    public Resistance? BrakingResistor { get; init; }
+}

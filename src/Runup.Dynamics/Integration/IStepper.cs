@@ -1,0 +1,9 @@
+namespace Runup.Dynamics.Integration;
+
+/// <summary>A method of integration: takes the states over a length of time, however it divides it.</summary>
+internal interface IStepper
+{
+    /// <summary>Advances the states by <paramref name="lengthS"/>.</summary>
+    void Step<TRates>(in TRates rates, ref SixStates states, double lengthS)
+        where TRates : struct, IRates;
+}

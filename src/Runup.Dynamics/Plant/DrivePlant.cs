@@ -1,0 +1,178 @@
+using Runup.Dynamics.Integration;
+using Runup.Engineering.Loads;
+
+namespace Runup.Dynamics.Plant;
+
+/// <summary>Supply, DC bus, inverter, motor and one turning mass, advanced tick by tick; knows nothing of the control.</summary>
+internal sealed class DrivePlant
+{
+    private readonly DriveSystem system;
+    private readonly InductionMachine machine;
+    private readonly DriveFigures figures;
+    private readonly int steps;
+    private readonly double stepS;
+    private FedRates fed;
+    private CoastingRates coasting;
+    private SixStates states;
+    private ShaftMotion motion = ShaftMotion.AtRest;
+    private bool inverterOn;
+    private bool chopperOn;
+    private PlantReading reading;
+
+    internal DrivePlant(DriveSystem system, double tickS)
+    {
+        this.system = system;
+        machine = new InductionMachine(system.Motor);
+        figures = new DriveFigures(system);
+        steps = figures.StepsIn(tickS, machine);
+        stepS = tickS / steps;
+        fed.Machine = machine;
+        fed.StrayPerSpeed = StrayPerSpeed(system);
+        coasting.RotorRate = machine.OpenRotorRate;
+        Couple(system.Machine);
+        states.X6 = figures.Rectifier.PeakV;
+        reading = ReadingNow(default);
+    }
+
+    internal PlantReading Reading => reading;
+
+    internal double IdleBusV => figures.Rectifier.PeakV;
+
+    /// <summary>Puts another machine on the shaft; the shaft comes to rest.</summary>
+    internal void Couple(DrivenMachine driven)
+    {
+        var load = new ShaftLoad(driven, system.Motor);
+        (fed.PerInertia, fed.Forward, fed.Backward) = (load.PerInertia, load.Forward, load.Backward);
+        (fed.HoldLowestNm, fed.HoldHighestNm) = (load.HoldLowestNm, load.HoldHighestNm);
+        (coasting.PerInertia, coasting.Forward, coasting.Backward) = (load.PerInertia, load.Forward, load.Backward);
+        (coasting.HoldLowestNm, coasting.HoldHighestNm) = (load.HoldLowestNm, load.HoldHighestNm);
+        states.X5 = 0;
+        motion = ShaftMotion.AtRest;
+    }
+
+    /// <summary>Advances by one tick under a command.</summary>
+    /// <returns>False when the states ran away; they are then those of the tick before.</returns>
+    internal bool Advance(in PlantCommand command)
+    {
+        var before = states;
+        Switch(command.InverterOn);
+        Prepare(command);
+        reading.LargestBusV = 0;
+        reading.LargestCurrentA = 0;
+        reading.ChopperOn = false;
+        for (var step = 0; step < steps; step++)
+        {
+            SwitchChopper(command.ChopperEnabled);
+            Step();
+            NoteExtremes();
+        }
+
+        if (!states.IsFinite)
+        {
+            states = before;
+            return false;
+        }
+
+        reading = ReadingNow(reading);
+        return true;
+    }
+
+    private static double StrayPerSpeed(DriveSystem system)
+    {
+        var motor = system.Motor;
+        if (motor.StrayLoss.Watts <= 0 || motor.RatedCurrent is not { } rated)
+        {
+            return 0;
+        }
+
+        var speed = motor.RatedSpeed?.RadiansPerSecond ?? motor.RatedFrequency.SynchronousSpeed(motor.Poles).RadiansPerSecond;
+        return motor.StrayLoss.Watts / (speed * speed * 2 * rated.Amperes * rated.Amperes);
+    }
+
+    private void Switch(bool on)
+    {
+        if (on == inverterOn)
+        {
+            return;
+        }
+
+        inverterOn = on;
+        if (on)
+        {
+            states.X1 = machine.OpenStatorShare * states.X3;
+            states.X2 = machine.OpenStatorShare * states.X4;
+            return;
+        }
+
+        // The current that flowed dies out through the diodes; the energy of its field goes to the bus.
+        var energyJ = 0.75 * machine.TransientH * Currents().StatorSquareA2;
+        states.X6 = Math.Sqrt((states.X6 * states.X6) + (2 * energyJ / figures.BusF));
+        states.X1 = 0;
+        states.X2 = 0;
+    }
+
+    private void Prepare(in PlantCommand command)
+    {
+        var bus = new BusRates
+        {
+            Rectifier = figures.Rectifier.In(command.Supply),
+            PerCapacitanceF = 1 / figures.BusF,
+            ConductanceS = figures.OwnConductance,
+            InverterLossW = inverterOn ? figures.InverterLossWPerA * reading.CurrentA : 0,
+        };
+        fed.Bus = bus;
+        coasting.Bus = bus;
+        fed.Modulation = command.Modulation;
+        fed.FrameRadPerS = 2 * Math.PI * command.FrequencyHz;
+        fed.Share = machine.ShareAt(fed.FrameRadPerS);
+    }
+
+    private void SwitchChopper(bool enabled)
+    {
+        chopperOn = enabled && figures.ResistorConductance > 0 && states.X6 >= (chopperOn ? figures.ChopperOffV : figures.ChopperOnV);
+        var conductance = figures.OwnConductance + (chopperOn ? figures.ResistorConductance : 0);
+        fed.Bus.ConductanceS = conductance;
+        coasting.Bus.ConductanceS = conductance;
+        reading.ChopperOn |= chopperOn;
+    }
+
+    private void Step()
+    {
+        if (inverterOn)
+        {
+            motion.Advance(default(RungeKutta4), ref fed, ref states, stepS);
+        }
+        else
+        {
+            motion.Advance(default(RungeKutta4), ref coasting, ref states, stepS);
+        }
+    }
+
+    private void NoteExtremes()
+    {
+        reading.LargestBusV = Math.Max(reading.LargestBusV, states.X6);
+        if (inverterOn)
+        {
+            reading.LargestCurrentA = Math.Max(reading.LargestCurrentA, Currents().StatorRmsA);
+        }
+    }
+
+    private MachineCurrents Currents() => machine.Currents(fed.Share, states.X1, states.X2, states.X3, states.X4);
+
+    private PlantReading ReadingNow(PlantReading extremes)
+    {
+        var next = extremes;
+        next.BusV = states.X6;
+        next.LargestBusV = Math.Max(extremes.LargestBusV, states.X6);
+        next.SpeedRadPerS = states.X5;
+        (next.CurrentA, next.OutputV, next.OutputW, next.TorqueNm) = inverterOn ? Output() : default;
+        return next;
+    }
+
+    private (double CurrentA, double OutputV, double OutputW, double TorqueNm) Output()
+    {
+        var i = Currents();
+        var peakV = fed.Modulation * states.X6;
+        return (i.StatorRmsA, peakV * Math.Sqrt(1.5), 1.5 * peakV * i.QsA, machine.TorqueNm(i, states.X3, states.X4));
+    }
+}

@@ -1,0 +1,116 @@
+using System.Runtime.CompilerServices;
+using Runup.Engineering;
+
+namespace Runup.Dynamics.Plant;
+
+/// <summary>How a diode rectifier feeds the DC bus.</summary>
+internal enum RectifierMode
+{
+    /// <summary>No supply.</summary>
+    Open,
+
+    /// <summary>Through the charging resistor.</summary>
+    Charging,
+
+    /// <summary>Directly.</summary>
+    Conducting,
+}
+
+/// <summary>Diode rectifier as a source characteristic: mean current into the DC bus against the bus voltage; never backward.</summary>
+/// <remarks>
+/// <para>
+/// With V̂ the peak of the line voltage, x = v/V̂, ω the supply's angular frequency, L = L_dc + 2·L_ac (six pulses; two pulses likewise) and
+/// p the pulses in a period: current flows in separate pulses while x lies above x_b = (p/π)·sin(π/p), and its mean is
+/// i = V̂/(ωL)·g(u), u = (1 − x)/(1 − x_b), where g follows from integrating L·di/dt = v_rectified − v over a pulse. g is given here as
+/// k·u²·(1 + a·u + b·u⁸), within 0.5 % of that integral. Below x_b the current is continuous and the commutation of the AC side makes
+/// the voltage fall by (p/2π)·ω·L_c for each ampere, L_c = 2·L_ac: i = i_b + (x_b·V̂ − v)/R_c.
+/// </para>
+/// <para>
+/// Assumes a bus voltage without ripple within a pulse, equal phases, ideal diodes. The swing of choke and capacitor against each other is
+/// left out: the bus follows the characteristic without the choke's delay.
+/// </para>
+/// </remarks>
+[Source("mohan-2003", "chapter 5, three-phase rectifiers: average voltage, commutation, discontinuous conduction (from memory)")]
+internal readonly struct Rectifier
+{
+    // Current must not answer the bus voltage faster than this, so that steps of 1/16 ms stay stable; 1/s.
+    private const double FastestRate = 24_000;
+    private const double ChargingTimeS = 0.1;
+
+    private readonly double peakV;
+    private readonly double perPeakV;
+    private readonly double perWindow;
+    private readonly double pulseA;
+    private readonly double k;
+    private readonly double a;
+    private readonly double b;
+    private readonly double perCommutationOhm;
+    private readonly double perChargingOhm;
+
+    private Rectifier(double peakV, int pulses, double totalOhm, double commutationOhm, double busF)
+    {
+        (k, a, b) = pulses == 6 ? (0.008729, 0.0092, 0.02662) : (0.1895, 0.0700, 0.04089);
+        this.peakV = peakV;
+        perPeakV = 1 / peakV;
+        BoundaryRatio = pulses / Math.PI * Math.Sin(Math.PI / pulses);
+        perWindow = 1 / (1 - BoundaryRatio);
+        pulseA = peakV / totalOhm;
+        var slowestOhm = 1 / (FastestRate * busF);
+        perCommutationOhm = 1 / Math.Max(pulses / (2 * Math.PI) * commutationOhm, slowestOhm);
+        perChargingOhm = busF / ChargingTimeS;
+        Mode = RectifierMode.Conducting;
+    }
+
+    private Rectifier(Rectifier other, RectifierMode mode)
+    {
+        this = other;
+        Mode = mode;
+    }
+
+    internal RectifierMode Mode { get; }
+
+    /// <summary>Peak of the line voltage, to which the idle bus is charged, in V.</summary>
+    internal double PeakV => peakV;
+
+    /// <summary>Bus voltage over the peak at which the current becomes continuous.</summary>
+    internal double BoundaryRatio { get; }
+
+    /// <summary>Mean current at that boundary, in A.</summary>
+    internal double BoundaryA => pulseA * k * (1 + a + b);
+
+    /// <summary>Steepest answer of the current to the bus voltage, in 1/Ω.</summary>
+    internal double SteepestPerOhm => Math.Max(perCommutationOhm, pulseA * k * (2 + (3 * a) + (10 * b)) * perWindow * perPeakV);
+
+    internal static Rectifier SixPulse(double lineV, double chokeOhm, double supplyOhm, double busF) =>
+        new(Math.Sqrt(2) * lineV, 6, chokeOhm + (2 * supplyOhm), 2 * supplyOhm, busF);
+
+    internal static Rectifier TwoPulse(double lineV, double chokeOhm, double supplyOhm, double busF) =>
+        new(Math.Sqrt(2) * lineV, 2, chokeOhm + (2 * supplyOhm), 2 * supplyOhm, busF);
+
+    internal Rectifier In(RectifierMode mode) => new(this, mode);
+
+    /// <summary>Mean current into the bus, in A.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    internal double CurrentA(double busV)
+    {
+        if (busV >= peakV || Mode == RectifierMode.Open)
+        {
+            return 0;
+        }
+
+        return Mode == RectifierMode.Charging ? (peakV - busV) * perChargingOhm : ConductingA(busV);
+    }
+
+    private double ConductingA(double busV)
+    {
+        var u = (1 - (busV * perPeakV)) * perWindow;
+        if (u >= 1)
+        {
+            return BoundaryA + (((BoundaryRatio * peakV) - busV) * perCommutationOhm);
+        }
+
+        var u2 = u * u;
+        var u4 = u2 * u2;
+        return pulseA * k * u2 * (1 + (a * u) + (b * u4 * u4));
+    }
+}

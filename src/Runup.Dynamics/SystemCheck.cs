@@ -1,0 +1,108 @@
+namespace Runup.Dynamics;
+
+/// <summary>Whether a system and its settings can be simulated at all; checks of engineering sense belong elsewhere.</summary>
+public static class SystemCheck
+{
+    /// <summary>Everything that prevents a simulation; empty where nothing does.</summary>
+    public static IReadOnlyList<SystemProblem> Of(DriveSystem system, ControlSettings settings)
+    {
+        ArgumentNullException.ThrowIfNull(system);
+        ArgumentNullException.ThrowIfNull(settings);
+        return [.. MotorProblems(system), .. MachineProblems(system), .. DriveProblems(system), .. SettingProblems(settings)];
+    }
+
+    internal static void Require(IReadOnlyList<SystemProblem> problems, string argument)
+    {
+        if (problems.Count > 0)
+        {
+            throw new ArgumentException(string.Join(" ", problems), argument);
+        }
+    }
+
+    private static IEnumerable<SystemProblem> MotorProblems(DriveSystem system)
+    {
+        var motor = system.Motor;
+        return
+        [
+            .. Positive("stator resistance", motor.StatorResistance.Ohms),
+            .. Positive("stator leakage reactance", motor.StatorLeakage.Ohms),
+            .. Positive("magnetizing reactance", motor.Magnetizing.Ohms),
+            .. Positive("rotor leakage reactance", motor.RotorLeakage.Ohms),
+            .. Positive("rotor resistance", motor.RotorResistance.Ohms),
+            .. Positive("core-loss resistance", motor.CoreLoss?.Ohms ?? 1),
+            .. Positive("motor rated frequency", motor.RatedFrequency.Hertz),
+            .. Positive("number of poles", motor.Poles.Poles),
+        ];
+    }
+
+    private static IEnumerable<SystemProblem> MachineProblems(DriveSystem system)
+    {
+        var machine = system.Machine;
+        return
+        [
+            .. Positive("gear ratio", machine.GearRatio),
+            .. Positive("gear efficiency", machine.GearEfficiency.Ratio),
+            .. machine.GearRatio > 0 ? Positive("inertia of motor and machine", machine.TotalInertia.KilogramSquareMetres) : [],
+        ];
+    }
+
+    private static IEnumerable<SystemProblem> DriveProblems(DriveSystem system)
+    {
+        var drive = system.Drive;
+        List<SystemProblem> problems =
+        [
+            .. Positive("supply voltage", system.SupplyVoltage.Volts),
+            .. Positive("supply frequency", system.SupplyFrequency.Hertz),
+            .. Positive("DC bus capacitance", drive.BusCapacitance.Farads),
+            .. Positive("nominal power of the drive", drive.NominalPower.Watts),
+            .. Positive("peak current of the drive", drive.PeakCurrent.Amperes),
+            .. Positive("overcurrent trip", drive.OvercurrentTrip.Amperes),
+            .. Positive("braking resistor", system.BrakingResistor?.Ohms ?? 1),
+        ];
+        if (drive.Overloads.Count == 0 || drive.Overloads.Any(o => o.Current.Amperes <= 0))
+        {
+            problems.Add(new("continuous current of the drive", "none is given; at least one rating with its overload is needed."));
+        }
+
+        if (drive.UndervoltageTrip.Volts >= drive.OvervoltageTrip.Volts)
+        {
+            problems.Add(new("trip levels of the DC bus", "undervoltage does not lie below overvoltage."));
+        }
+
+        if (Math.Sqrt(2) * system.SupplyVoltage.Volts >= drive.OvervoltageTrip.Volts)
+        {
+            problems.Add(new("supply voltage", "its peak already lies at the overvoltage trip level of the drive."));
+        }
+
+        return problems;
+    }
+
+    private static List<SystemProblem> SettingProblems(ControlSettings settings)
+    {
+        List<SystemProblem> problems =
+        [
+            .. Positive("base-frequency", settings.BaseFrequency.Hertz),
+            .. Positive("maximum-frequency", settings.MaximumFrequency.Hertz),
+            .. Positive("acceleration-time", settings.Acceleration.Seconds),
+            .. Positive("deceleration-time", settings.Deceleration.Seconds),
+            .. Positive("quick-stop time", settings.QuickStop.Seconds),
+            .. Positive("current-limit", settings.CurrentLimit.Amperes),
+            .. Positive("motor-rated-power", settings.MotorRatedPower.Watts),
+            .. Positive("motor-rated-voltage", settings.MotorRatedVoltage.Volts),
+            .. Positive("motor-rated-current", settings.MotorRatedCurrent.Amperes),
+            .. Positive("motor-rated-frequency", settings.MotorRatedFrequency.Hertz),
+            .. Positive("motor-power-factor", settings.MotorPowerFactor.Ratio),
+            .. Positive("motor-overload-current", settings.MotorOverloadCurrent.Amperes),
+            .. Positive("overload trip time", settings.OverloadTripTime.Seconds),
+        ];
+        if (settings.MinimumFrequency.Hertz > settings.MaximumFrequency.Hertz)
+        {
+            problems.Add(new("minimum-frequency", "lies above maximum-frequency; one of them must change."));
+        }
+
+        return problems;
+    }
+
+    private static SystemProblem[] Positive(string subject, double value) =>
+        value > 0 ? [] : [new(subject, $"is {value:g4}; it must be above zero.")];
+}
