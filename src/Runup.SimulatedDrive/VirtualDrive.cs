@@ -1,0 +1,416 @@
+using Runup.Dynamics;
+using Runup.Modbus;
+using Runup.Modbus.Identification;
+using Runup.Modbus.Serving;
+using Runup.Profiles;
+using Runup.Quantities;
+using Runup.Settings;
+
+namespace Runup.SimulatedDrive;
+
+/// <summary>
+/// A drive that is not there: the registers of its profile, the state machine of IEC 61800-7-201, and the physics of motor
+/// and machine at 1 kHz of its own clock.
+/// </summary>
+/// <remarks>
+/// It is as rude as real ones: control words are ignored without a word while commands come from elsewhere, what was not
+/// stored is lost at power-off, and any valid frame restarts its bus time-out.
+/// </remarks>
+public sealed class VirtualDrive : IModbusDevice
+{
+    private static readonly TimeSpan TickTime = TimeSpan.FromMilliseconds(1);
+
+    private readonly DriveProfile profile;
+    private readonly DriveSize size;
+    private readonly DriveSystem plant;
+    private readonly CommandInterface command;
+    private readonly RegisterMap map;
+    private readonly DriveMemory memory;
+    private readonly DriveSimulation simulation;
+    private readonly BusWatch watch = new();
+    private readonly Lock gate = new();
+    private PowerState state = PowerState.SwitchOnDisabled;
+    private ControlWord word;
+    private long referenceRaw;
+    private long ticks;
+
+    /// <summary>A drive on its plant, powered, with factory values.</summary>
+    /// <param name="profile">Its family.</param>
+    /// <param name="size">Its size.</param>
+    /// <param name="plant">What stands behind its terminals.</param>
+    /// <exception cref="ArgumentException">The profile tells no command interface.</exception>
+    public VirtualDrive(DriveProfile profile, DriveSize size, DriveSystem plant)
+    {
+        this.profile = profile;
+        this.size = size;
+        this.plant = plant;
+        command = profile.Command ?? throw new ArgumentException($"{profile.Title} tells no command word, reference and status word.", nameof(profile));
+        map = new RegisterMap(profile);
+        memory = new DriveMemory(profile, size);
+        simulation = new DriveSimulation(plant, Control());
+        Identification = profile.Identity is { } identity
+            ? new DeviceIdentification(identity.Vendor, identity.Product, identity.Revision)
+            : null;
+    }
+
+    /// <inheritdoc/>
+    public DeviceIdentification? Identification { get; }
+
+    /// <summary>What it reads of itself at this moment.</summary>
+    public Dynamics.DriveReadings Now
+    {
+        get
+        {
+            lock (gate)
+            {
+                return simulation.Readings;
+            }
+        }
+    }
+
+    /// <summary>State after IEC 61800-7-201.</summary>
+    public PowerState State
+    {
+        get
+        {
+            lock (gate)
+            {
+                return state;
+            }
+        }
+    }
+
+    /// <summary>Whether the motor is being run from the bus and the next frame is awaited: longer than half the time-out.</summary>
+    public bool AwaitsFrame
+    {
+        get
+        {
+            lock (gate)
+            {
+                return Watched && watch.Silence > watch.TimeOut / 2;
+            }
+        }
+    }
+
+    private bool RunsFromBus => string.Equals(memory.Settings.Choice(Setting.RunCommandSource) ?? "bus", "bus", StringComparison.Ordinal);
+
+    private bool Watched => state == PowerState.OperationEnabled && RunsFromBus && watch.TimeOut > TimeSpan.Zero;
+
+    /// <summary>Moves its clock to a time since it was made.</summary>
+    public void MoveTo(TimeSpan time)
+    {
+        var due = time.Ticks / TickTime.Ticks;
+        lock (gate)
+        {
+            for (; ticks < due; ticks++)
+            {
+                Tick();
+            }
+        }
+    }
+
+    /// <summary>A person loosens or closes the coupling; only at standstill.</summary>
+    /// <exception cref="InvalidOperationException">The shaft turns.</exception>
+    public void Couple(Engineering.Loads.DrivenMachine machine)
+    {
+        lock (gate)
+        {
+            simulation.Couple(machine);
+        }
+    }
+
+    /// <summary>A person resets a trip at the drive's panel.</summary>
+    public void ResetAtPanel()
+    {
+        lock (gate)
+        {
+            simulation.ResetTrip();
+            state = state is PowerState.Fault or PowerState.FaultReactionActive ? PowerState.SwitchOnDisabled : state;
+            word = ControlWord.DisableVoltage;
+        }
+    }
+
+    /// <summary>Power is lost and returns: what was not stored is gone.</summary>
+    public void PowerCycle()
+    {
+        lock (gate)
+        {
+            simulation.PowerOff();
+            memory.LosePower();
+            simulation.PowerOn();
+            TryReconfigure();
+            state = PowerState.NotReadyToSwitchOn;
+            word = ControlWord.DisableVoltage;
+            referenceRaw = 0;
+            watch.Restart();
+        }
+    }
+
+    /// <inheritdoc/>
+    public DeviceAnswer ReadHoldingRegisters(RegisterRange range, Span<ushort> values)
+    {
+        lock (gate)
+        {
+            watch.Restart();
+            if (map.Within(range.Start.Value, range.Count) is not { } parameters)
+            {
+                return DeviceAnswer.Refused(ExceptionCode.IllegalDataAddress);
+            }
+
+            var shown = Shown();
+            var at = 0;
+            foreach (var parameter in parameters)
+            {
+                var raw = shown.GetValueOrDefault(parameter.Number, memory.Values[parameter.Number] ?? 0);
+                RegisterImage.Words(parameter, raw).CopyTo(values[at..]);
+                at += parameter.RegisterCount;
+            }
+
+            return DeviceAnswer.Done;
+        }
+    }
+
+    /// <inheritdoc/>
+    public DeviceAnswer ReadInputRegisters(RegisterRange range, Span<ushort> values) => ReadHoldingRegisters(range, values);
+
+    /// <inheritdoc/>
+    public DeviceAnswer WriteRegister(RegisterAddress address, ushort value) => Write(address.Value, [value]);
+
+    /// <inheritdoc/>
+    public DeviceAnswer WriteRegisters(RegisterRange range, ReadOnlySpan<ushort> values) => Write(range.Start.Value, values);
+
+    /// <inheritdoc/>
+    public DeviceAnswer ReadWriteRegisters(RegisterRange read, Span<ushort> readValues, RegisterRange write, ReadOnlySpan<ushort> written)
+    {
+        lock (gate)
+        {
+            if (map.Within(read.Start.Value, read.Count) is null)
+            {
+                return DeviceAnswer.Refused(ExceptionCode.IllegalDataAddress);
+            }
+
+            var answer = Write(write.Start.Value, written);
+            return answer == DeviceAnswer.Done ? ReadHoldingRegisters(read, readValues) : answer;
+        }
+    }
+
+    private DeviceAnswer Write(ushort first, ReadOnlySpan<ushort> words)
+    {
+        lock (gate)
+        {
+            watch.Restart();
+            if (map.Within(first, words.Length) is not { } parameters)
+            {
+                return DeviceAnswer.Refused(ExceptionCode.IllegalDataAddress);
+            }
+
+            var writes = new List<(Parameter Parameter, long Raw)>(parameters.Count);
+            var at = 0;
+            foreach (var parameter in parameters)
+            {
+                var raw = RegisterImage.Raw(parameter, words.Slice(at, parameter.RegisterCount));
+                if (Objection(parameter, raw) is { } code)
+                {
+                    return DeviceAnswer.Refused(code);
+                }
+
+                writes.Add((parameter, raw));
+                at += parameter.RegisterCount;
+            }
+
+            var before = memory.Values;
+            foreach (var (parameter, raw) in writes)
+            {
+                CarryOut(parameter, raw);
+            }
+
+            if (!TryReconfigure())
+            {
+                memory.Use(before);
+                return DeviceAnswer.Refused(ExceptionCode.IllegalDataValue);
+            }
+
+            if (writes.Exists(w => w.Parameter == command.Word || w.Parameter == command.Reference))
+            {
+                Follow();
+            }
+
+            return DeviceAnswer.Done;
+        }
+    }
+
+    private ExceptionCode? Objection(Parameter parameter, long raw)
+    {
+        if (parameter.Access == ParameterAccess.Command)
+        {
+            return null;
+        }
+
+        if (parameter.Access == ParameterAccess.ReadOnly)
+        {
+            return ExceptionCode.IllegalDataAddress;
+        }
+
+        if (!parameter.Accepts(raw, size))
+        {
+            return ExceptionCode.IllegalDataValue;
+        }
+
+        var locked = string.Equals(memory.Settings.Choice(Setting.ParameterLock), "on", StringComparison.Ordinal)
+            && parameter.Meaning?.Settings.Contains(Setting.ParameterLock) != true;
+        var running = simulation.Readings.State is DriveState.Running or DriveState.Stopping or DriveState.QuickStopping;
+        return locked || (running && parameter.Access != ParameterAccess.AnyTime) ? ExceptionCode.ServerDeviceFailure : null;
+    }
+
+    private void CarryOut(Parameter parameter, long raw)
+    {
+        if (parameter == command.Word)
+        {
+            TakeWord(new ControlWord((ushort)raw));
+        }
+        else if (parameter == command.Reference)
+        {
+            referenceRaw = raw;
+        }
+        else if (parameter.Access == ParameterAccess.Action)
+        {
+            if (profile.Store is { } store && string.Equals(store.Parameter, parameter.Number, StringComparison.Ordinal) && raw == store.Write)
+            {
+                memory.Keep();
+            }
+        }
+        else
+        {
+            memory.Take(parameter, raw);
+        }
+    }
+
+    /// <summary>Puts the parameters to work; false where they contradict one another, such as an acceleration of no time.</summary>
+    private bool TryReconfigure()
+    {
+        var control = Control();
+        if (SystemCheck.Of(plant, control).Count > 0)
+        {
+            return false;
+        }
+
+        simulation.Apply(control);
+        watch.TimeOut = TimeSpan.FromSeconds(memory.Settings.Number(Setting.BusTimeout) ?? 0);
+        return true;
+    }
+
+    private void TakeWord(ControlWord now)
+    {
+        var was = word;
+        word = now;
+        if (!RunsFromBus)
+        {
+            return;
+        }
+
+        var before = state;
+        state = PowerMachine.OnControlWord(state, was, now, faultPending: false);
+        if (before == PowerState.Fault && state != PowerState.Fault)
+        {
+            simulation.ResetTrip();
+        }
+    }
+
+    /// <summary>From state, word and reference to the order that the control follows.</summary>
+    private void Follow()
+    {
+        if (!RunsFromBus)
+        {
+            return;
+        }
+
+        if (state == PowerState.OperationEnabled && CommandCodec.Read(profile, command, word.Bits, referenceRaw, memory.Values) is { } asked
+            && CommandCodec.FollowsReference(command, asked.Word))
+        {
+            var forwardOnly = string.Equals(memory.Settings.Choice(Setting.PermittedDirection), "forward", StringComparison.Ordinal);
+            var hertz = asked.Rotation == Rotation.Reverse ? (forwardOnly ? 0 : -asked.Frequency.Hertz) : asked.Frequency.Hertz;
+            simulation.Order = new DriveOrder(true, hertz, StopKind.ByMethod);
+        }
+        else
+        {
+            var stop = state switch
+            {
+                PowerState.QuickStopActive => StopKind.QuickStop,
+                PowerState.SwitchOnDisabled => StopKind.Coast,
+                _ => StopKind.ByMethod,
+            };
+            simulation.Order = new DriveOrder(false, 0, stop);
+        }
+    }
+
+    private void Tick()
+    {
+        if (Watched && watch.Passes(TickTime))
+        {
+            LoseBus();
+        }
+
+        simulation.Tick();
+        var reading = simulation.Readings;
+        if (state == PowerState.NotReadyToSwitchOn && reading.State != DriveState.Unpowered)
+        {
+            state = PowerMachine.OnReady(state);
+        }
+        else if (reading.State == DriveState.Tripped && state != PowerState.Fault)
+        {
+            state = PowerMachine.OnFaultReactionDone(PowerMachine.OnFault(state));
+        }
+        else if (state == PowerState.QuickStopActive && reading.State == DriveState.Stopped)
+        {
+            state = PowerMachine.OnQuickStopDone(state);
+        }
+    }
+
+    /// <summary>The profile's action on bus loss: none goes on; coast trips at once; ramp stops by the ramp and then stands switched off.</summary>
+    private void LoseBus()
+    {
+        watch.Restart();
+        switch (memory.Settings.Choice(Setting.BusLossAction))
+        {
+            case "coast":
+                simulation.Trip(TripCause.BusTimeout);
+                break;
+            case "ramp":
+                state = PowerState.QuickStopActive;
+                word = ControlWord.QuickStop;
+                simulation.Order = new DriveOrder(false, 0, StopKind.Ramp);
+                break;
+            default:
+                break;
+        }
+    }
+
+    private Dictionary<string, long> Shown()
+    {
+        var now = simulation.Readings;
+        var round = new Profiles.DriveReadings
+        {
+            OutputFrequency = ElectricalFrequency.FromHertz(Math.Abs(now.OutputFrequencyHz)),
+            OutputCurrent = LineCurrent.FromAmperes(now.OutputCurrentA),
+            DcBus = DcVoltage.FromVolts(Math.Max(0, now.DcBusV)),
+            OutputVoltage = LineVoltage.FromVolts(Math.Max(0, now.OutputVoltageV)),
+            Torque = Fraction.FromPercent(now.TorquePercent ?? 0),
+            Speed = ShaftSpeed.FromRpm(now.SpeedRpm),
+            State = state,
+            LastTrip = now.Trip,
+        };
+        var shown = ReadingCodec.Encode(profile, memory.Values, round).ToDictionary(r => r.Parameter.Number, r => r.Raw, StringComparer.Ordinal);
+        shown[command.Word.Number] = word.Bits;
+        shown[command.Reference.Number] = referenceRaw;
+        shown[command.Status.Number] = StatusWord.Of(
+            state,
+            voltageEnabled: true,
+            warning: false,
+            remote: RunsFromBus,
+            targetReached: now.State == DriveState.Running && simulation.AtTarget,
+            internalLimit: now.CurrentLimitActive || now.OvervoltageControlActive).Bits;
+        return shown;
+    }
+
+    private ControlSettings Control() => ControlSettings.From(memory.Settings, size.Rating);
+}

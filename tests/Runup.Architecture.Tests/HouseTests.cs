@@ -1,0 +1,38 @@
+using System.Text.RegularExpressions;
+using System.Xml.Linq;
+
+namespace Runup.Architecture.Tests;
+
+public sealed partial class HouseTests
+{
+    private static readonly string[] NotOurWords = ["work" + "bench", "torque " + "proving", "kinetic " + "buffering", "HAND/" + "AUTO", "wiz" + "ard"];
+
+    private static readonly string[] Kinds = [".cs", ".md", ".yaml", ".yml", ".json", ".csv", ".props", ".csproj", ".sh", ".c", ".py", ".cmd", ""];
+
+    [Fact]
+    public void Every_package_has_its_decision_record()
+    {
+        var records = string.Concat(Directory.EnumerateFiles(Path.Combine(Rooms.Root, "docs", "decisions"), "*.md").Select(File.ReadAllText));
+        var packages = XDocument.Load(Path.Combine(Rooms.Root, "Directory.Packages.props")).Descendants("PackageVersion").Select(p => p.Attribute("Include")!.Value);
+        packages.Where(p => !records.Contains(p, StringComparison.Ordinal)).ShouldBeEmpty();
+    }
+
+    [Fact]
+    public void No_file_names_a_machine_path_or_a_word_that_is_not_ours()
+    {
+        var offences =
+            from file in Sources()
+            from line in File.ReadLines(file).Select((text, index) => (Text: text, Number: index + 1))
+            where MachinePath().IsMatch(line.Text) || NotOurWords.Any(w => line.Text.Contains(w, StringComparison.OrdinalIgnoreCase))
+            select $"{Path.GetRelativePath(Rooms.Root, file)}:{line.Number} {line.Text.Trim()}";
+        offences.ShouldBeEmpty();
+    }
+
+    private static IEnumerable<string> Sources() =>
+        Directory.EnumerateFiles(Rooms.Root, "*", SearchOption.AllDirectories)
+            .Where(f => !Path.GetRelativePath(Rooms.Root, f).Split(Path.DirectorySeparatorChar).Any(part => part is "artifacts" or ".git" or "demo-result"))
+            .Where(f => Kinds.Contains(Path.GetExtension(f), StringComparer.Ordinal) && new FileInfo(f).Length < 1 << 20);
+
+    [GeneratedRegex(@"(^|[^a-zA-Z0-9.\-_}/])/(tmp|work|root|home)/[a-z]")]
+    private static partial Regex MachinePath();
+}
