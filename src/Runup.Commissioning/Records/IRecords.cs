@@ -5,9 +5,11 @@ namespace Runup.Commissioning.Records;
 public interface IRecords
 {
     /// <summary>Appends an entry for a set and returns it as recorded.</summary>
+    /// <exception cref="RecordsUnavailableException">The entry is not on the disk, and no later one will be.</exception>
     Task<Recorded> Append(string tag, RecordBody body, CancellationToken cancellation);
 
     /// <summary>All entries of a set, oldest first.</summary>
+    /// <exception cref="RecordsUnavailableException">The record can't be read.</exception>
     Task<IReadOnlyList<Recorded>> Of(string tag, CancellationToken cancellation);
 }
 

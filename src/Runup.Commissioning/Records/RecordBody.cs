@@ -1,6 +1,25 @@
+using System.Text.Json.Serialization;
+
 namespace Runup.Commissioning.Records;
 
 /// <summary>What an entry of the record says; a closed set.</summary>
+/// <remarks>Kinds and members may be added, none renamed: what is on disk stays readable. A new member is nullable. A new kind needs its line below; a test says so.</remarks>
+[JsonPolymorphic(TypeDiscriminatorPropertyName = "kind")]
+[JsonDerivedType(typeof(JobTaken), "job-taken")]
+[JsonDerivedType(typeof(Confirmed), "confirmed")]
+[JsonDerivedType(typeof(ParametersRead), "parameters-read")]
+[JsonDerivedType(typeof(EntryBegun), "entry-begun")]
+[JsonDerivedType(typeof(WriteIntended), "write-intended")]
+[JsonDerivedType(typeof(WriteEnded), "write-ended")]
+[JsonDerivedType(typeof(StoreAsked), "store-asked")]
+[JsonDerivedType(typeof(PowerCycleSeen), "power-cycle-seen")]
+[JsonDerivedType(typeof(EntryEnded), "entry-ended")]
+[JsonDerivedType(typeof(StepBegun), "step-begun")]
+[JsonDerivedType(typeof(ReadingTaken), "reading-taken")]
+[JsonDerivedType(typeof(Trend), "trend")]
+[JsonDerivedType(typeof(StepEnded), "step-ended")]
+[JsonDerivedType(typeof(ControlLeft), "control-left")]
+[JsonDerivedType(typeof(HandoverWritten), "handover-written")]
 public abstract record RecordBody
 {
     private RecordBody()
