@@ -1,5 +1,6 @@
 using System.Net.Sockets;
 using Runup.Modbus.Serving;
+using Runup.Modbus.Tcp.Linux;
 
 namespace Runup.Modbus.Tcp;
 
@@ -13,7 +14,15 @@ internal abstract class ServerLoop : IAsyncDisposable
     public abstract ValueTask DisposeAsync();
 
     /// <summary>Begins to serve on a listening socket, which it owns from here on.</summary>
-    public static ServerLoop Start(Socket listener, RequestServer server, ModbusTcpServerOptions options) => new ThreadPoolLoop(listener, server, options);
+    public static ServerLoop Start(Socket listener, RequestServer server, ModbusTcpServerOptions options)
+    {
+        if (options.Threading == ServerThreading.ThreadPool || !OperatingSystem.IsLinux() || !LibC.IsThere)
+        {
+            return new ThreadPoolLoop(listener, server, options);
+        }
+
+        return new ReadinessLoop(listener, server, options);
+    }
 
     /// <summary>Replies leave at once, and a peer that vanished without a word is noticed.</summary>
     protected static void Prepare(Socket socket)

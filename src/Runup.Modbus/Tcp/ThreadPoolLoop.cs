@@ -45,8 +45,8 @@ internal sealed class ThreadPoolLoop : ServerLoop
     public override async ValueTask DisposeAsync()
     {
         await _stopping.CancelAsync();
-        _listener.Dispose();
         await _accepting;
+        _listener.Dispose();
         await _sweep.DisposeAsync();
         lock (_gate)
         {

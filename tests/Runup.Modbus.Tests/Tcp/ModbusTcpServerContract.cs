@@ -241,3 +241,6 @@ public abstract class ModbusTcpServerContract(ServerThreading threading)
 }
 
 public sealed class ThreadPoolServerTests() : ModbusTcpServerContract(ServerThreading.ThreadPool);
+
+/// <summary>On a system without epoll this is the thread pool once more.</summary>
+public sealed class ReadinessServerTests() : ModbusTcpServerContract(ServerThreading.ReadinessLoop);
