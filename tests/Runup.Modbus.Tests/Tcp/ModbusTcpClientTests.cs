@@ -1,6 +1,7 @@
 using System.Net;
 using System.Net.Sockets;
 using Microsoft.Extensions.Time.Testing;
+using Runup.Modbus.Identification;
 using Runup.Modbus.Replies;
 using Runup.Modbus.Tcp;
 
@@ -247,12 +248,12 @@ public sealed class ModbusTcpClientTests
     {
         await using var server = new ScriptedServer();
         await using var client = await server.AcceptAsync(Options);
-        var reading = client.ReadIdentificationAsync(Unit, Identification.ReadDeviceIdCode.Basic);
+        var reading = client.ReadIdentificationAsync(Unit, ReadDeviceIdCode.Basic);
         Hex.Text(await server.ReceiveAsync(11)).ShouldBe("00 01 00 00 00 05 11 2B 0E 01 00");
         await server.SendAsync("00 01 00 00 00 0E 11 2B 0E 01 81 FF 02 02 00 01 41 01 01 42");
         Hex.Text(await server.ReceiveAsync(11)).ShouldBe("00 02 00 00 00 05 11 2B 0E 01 02");
         await server.SendAsync("00 02 00 00 00 0B 11 2B 0E 01 81 00 00 01 02 01 43");
-        (await reading).ShouldBeOfType<ModbusOutcome<IReadOnlyList<Identification.IdentificationObject>>.Answered>()
+        (await reading).ShouldBeOfType<ModbusOutcome<IReadOnlyList<IdentificationObject>>.Answered>()
             .Value.Select(one => one.Text).ShouldBe(["A", "B", "C"]);
     }
 
@@ -261,12 +262,12 @@ public sealed class ModbusTcpClientTests
     {
         await using var server = new ScriptedServer();
         await using var client = await server.AcceptAsync(Options);
-        var reading = client.ReadIdentificationAsync(Unit, Identification.ReadDeviceIdCode.Basic);
+        var reading = client.ReadIdentificationAsync(Unit, ReadDeviceIdCode.Basic);
         await server.ReceiveAsync(11);
         await server.SendAsync("00 01 00 00 00 0B 11 2B 0E 01 81 FF 01 01 00 01 41");
         await server.ReceiveAsync(11);
         await server.SendAsync("00 02 00 00 00 0B 11 2B 0E 01 81 FF 01 01 00 01 41");
-        (await reading).ShouldBe(new ModbusOutcome<IReadOnlyList<Identification.IdentificationObject>>.Malformed(ReplyFault.WrongObjects));
+        (await reading).ShouldBe(new ModbusOutcome<IReadOnlyList<IdentificationObject>>.Malformed(ReplyFault.WrongObjects));
     }
 
     [Fact]
