@@ -7,12 +7,9 @@ internal sealed class BusWatch
 
     internal TimeSpan Silence { get; private set; }
 
+    internal bool IsOver => Silence >= TimeOut;
+
     internal void Restart() => Silence = TimeSpan.Zero;
 
-    /// <summary>Time passes without a frame; true when the time-out is reached.</summary>
-    internal bool Passes(TimeSpan time)
-    {
-        Silence += time;
-        return Silence >= TimeOut;
-    }
+    internal void Pass(TimeSpan time) => Silence += time;
 }

@@ -9,6 +9,7 @@ namespace Runup.SimulatedDrive;
 /// <summary>Serves a simulated drive on Modbus TCP and moves it with a clock, until disposed.</summary>
 public sealed class DriveHost : IAsyncDisposable
 {
+    private static readonly TimeSpan Overdue = TimeSpan.FromMilliseconds(150);
     private static readonly TimeSpan Patience = TimeSpan.FromMilliseconds(100);
 
     private readonly UnitRouting routing;
@@ -70,10 +71,13 @@ public sealed class DriveHost : IAsyncDisposable
 
     private void MoveDrive(TimeSpan reached) => Drive.MoveTo(reached - begun);
 
-    /// <summary>Above real time a stall of this computer must not look like a lost bus: before half the time-out the clock waits a little for the peer.</summary>
+    /// <summary>
+    /// Above real time a stall of this computer must not look like a lost bus: when a frame is overdue, the clock waits a little
+    /// for the peer, once for each silence.
+    /// </summary>
     private bool WaitsForPeer()
     {
-        if (!Drive.AwaitsFrame)
+        if (Drive.Silence < Overdue)
         {
             lastWait = 0;
             return false;

@@ -80,14 +80,14 @@ public sealed class VirtualDrive : IModbusDevice
         }
     }
 
-    /// <summary>Whether the motor is being run from the bus and the next frame is awaited: longer than half the time-out.</summary>
-    public bool AwaitsFrame
+    /// <summary>How long no valid frame came, in its own time.</summary>
+    public TimeSpan Silence
     {
         get
         {
             lock (gate)
             {
-                return Watched && watch.Silence > watch.TimeOut / 2;
+                return watch.Silence;
             }
         }
     }
@@ -345,7 +345,8 @@ public sealed class VirtualDrive : IModbusDevice
 
     private void Tick()
     {
-        if (Watched && watch.Passes(TickTime))
+        watch.Pass(TickTime);
+        if (Watched && watch.IsOver)
         {
             LoseBus();
         }
