@@ -6,10 +6,17 @@ namespace Runup.Commissioning.Checks;
 /// <summary>A job with everything that several checks need, computed once.</summary>
 public sealed class JobContext
 {
-    private JobContext(Job job, DriveRating rating) => (Job, Rating) = (job, rating);
+    private JobContext(Job job, DriveRating rating)
+    {
+        (Job, Rating) = (job, rating);
+        Plate = PlateContext.For(job);
+    }
 
     /// <summary>The job as surveyed.</summary>
     public Job Job { get; }
+
+    /// <summary>The motor's plate.</summary>
+    public PlateContext Plate { get; }
 
     /// <summary>The drive's size with the job's overrides.</summary>
     public DriveRating Rating { get; }
