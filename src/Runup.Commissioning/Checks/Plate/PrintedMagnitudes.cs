@@ -1,5 +1,3 @@
-using Runup.Commissioning.Survey;
-
 namespace Runup.Commissioning.Checks.Plate;
 
 /// <summary>Reads a plate on which power factor and efficiency are both printed.</summary>

@@ -65,6 +65,7 @@ internal abstract record SpeedReading
         private const double SmallestSlip = 0.002;
         private const double HighestOfHighSlipDesigns = 0.25;
         private const int MostUsualPoles = 16;
+        private const int MostCommonPoles = 8;
 
         private readonly PlateFigures figures = context.Figures;
 
@@ -108,7 +109,7 @@ internal abstract record SpeedReading
                 (null, _) => otherFrequency,
                 (_, null) => otherPoles,
                 (_, { PolesToo: true }) => otherPoles,
-                _ => SupplyIs(otherFrequency.Other_Hz) ? otherFrequency : otherPoles,
+                _ => otherPoles.Fitting > MostCommonPoles || SupplyIs(otherFrequency.Other_Hz) ? otherFrequency : otherPoles,
             };
         }
 
@@ -119,8 +120,10 @@ internal abstract record SpeedReading
                 return new(other, printed, slip, figures.SlipAt(other, printed), false);
             }
 
+            // Two slips of the pen at once are believed only where one reading is out of the question.
             var poles = figures.PolesFromSpeed(other);
-            return IsPlausible(other, poles) ? new(other, poles, slip, figures.SlipAt(other, poles), figures.BuildablePoles is not null) : null;
+            var outOfTheQuestion = slip is < SmallestSlip or > HighestOfHighSlipDesigns;
+            return IsPlausible(other, poles) && (figures.BuildablePoles is null || outOfTheQuestion) ? new(other, poles, slip, figures.SlipAt(other, poles), figures.BuildablePoles is not null) : null;
         }
 
         private SpeedReading Hopeless(int poles, double slip)

@@ -10,9 +10,6 @@ namespace Runup.Commissioning.Checks.Plate;
 /// </remarks>
 internal static class UsualMotors
 {
-    private const double SmallestTabulated_W = 120;
-    private const double LargestTabulated_W = 1e6;
-
     private static readonly double[] Outputs_kW = [0.18, 0.75, 4, 18.5, 75, 200];
 
     // Rows: 2, 4, 6, 8 and more poles. Columns: the outputs above.
@@ -32,6 +29,10 @@ internal static class UsualMotors
         [0.65, 0.72, 0.78, 0.825, 0.855, 0.87],
     ];
 
+    private static readonly double[] EfficiencyOutputs_kW = [0.12, 0.18, 0.25, 0.37, 0.55, 0.75, 1.1, 1.5, 2.2, 4, 7.5, 15, 30, 55, 110, 200];
+    private static readonly Lazy<double[]>[] LowestEfficiency = Nominals("IE1");
+    private static readonly Lazy<double[]>[] HighestEfficiency = Nominals("IE4");
+
     private static readonly double[] SlipOutputs_kW = [0.37, 0.75, 1.5, 4, 7.5, 22, 75, 200];
     private static readonly double[] HighestSlips = [0.14, 0.12, 0.10, 0.09, 0.08, 0.07, 0.06, 0.05];
 
@@ -50,7 +51,7 @@ internal static class UsualMotors
     /// <summary>Lowest and highest usual power factor at full load.</summary>
     internal static (double Low, double High) PowerFactor(double output_W, int poles)
     {
-        var row = Math.Clamp((poles / 2) - 1, 0, LowestPowerFactor.Length - 1);
+        var row = Row(poles);
         var kW = output_W / 1000;
         return (Interpolate(Outputs_kW, LowestPowerFactor[row], kW), Interpolate(Outputs_kW, HighestPowerFactor[row], kW));
     }
@@ -58,7 +59,9 @@ internal static class UsualMotors
     /// <summary>Lowest and highest usual efficiency at full load.</summary>
     internal static (double Low, double High) Efficiency(double output_W, int poles)
     {
-        var (lowest, highest) = (Nominal("IE1", output_W, poles), Nominal("IE4", output_W, poles));
+        var row = Row(poles);
+        var lowest = Interpolate(EfficiencyOutputs_kW, LowestEfficiency[row].Value, output_W / 1000);
+        var highest = Interpolate(EfficiencyOutputs_kW, HighestEfficiency[row].Value, output_W / 1000);
         return (1 - ((1 - lowest) * 1.15), 1 - ((1 - highest) * 0.8));
     }
 
@@ -78,13 +81,10 @@ internal static class UsualMotors
     /// <summary>Whether motors of so many horsepower are made: the outputs of NEC table 430.250.</summary>
     internal static bool IsHorsepowerRating(double hp) => IsAmong(Horsepowers, hp);
 
-    /// <summary>Nominal efficiency of a class at 50 Hz; beyond the table's ends that of the nearest end.</summary>
-    private static double Nominal(string className, double output_W, int poles)
-    {
-        var output = ShaftPower.FromWatts(Math.Clamp(output_W, SmallestTabulated_W, LargestTabulated_W));
-        var tabulated = EfficiencyClass.Nominal(className, output, PoleCount.FromPoles(Math.Clamp(poles, 2, 8)), ElectricalFrequency.FromHertz(50));
-        return tabulated?.Value.Ratio ?? 0.9;
-    }
+    /// <summary>Nominal efficiencies of a class at 50 Hz for the outputs below.</summary>
+    private static Lazy<double[]>[] Nominals(string className) =>
+        [.. Enumerable.Range(1, 4).Select(pairs => new Lazy<double[]>(() => Array.ConvertAll(EfficiencyOutputs_kW, kW =>
+            EfficiencyClass.Nominal(className, ShaftPower.FromWatts(kW * 1000), PoleCount.FromPoles(2 * pairs), ElectricalFrequency.FromHertz(50))?.Value.Ratio ?? double.NaN)))];
 
     private static (double[] Outputs_kW, double[] Products) ReadNec()
     {
@@ -94,6 +94,8 @@ internal static class UsualMotors
             Array.ConvertAll(watts, output => output / 1000),
             rows.Select((row, place) => watts[place] / (Math.Sqrt(3) * 460 * row.Current.Amperes)).ToArray());
     }
+
+    private static int Row(int poles) => Math.Clamp((poles / 2) - 1, 0, LowestPowerFactor.Length - 1);
 
     private static bool IsAmong(double[] ratings, double value) => Array.Exists(ratings, rating => Math.Abs((value / rating) - 1) < 0.015);
 
