@@ -1,0 +1,118 @@
+using System.Globalization;
+using Runup.Files.Yaml;
+using Runup.Profiles;
+
+namespace Runup.Files.Profiles;
+
+/// <summary>Reads the rows of a profile's parameters.</summary>
+internal static class ParameterReader
+{
+    internal static Choices<WordOrder> WordOrders { get; } = Choices.Of(("low-first", WordOrder.LowFirst), ("high-first", WordOrder.HighFirst));
+
+    internal static Choices<ParameterAccess> Accesses { get; } = Choices.Of(
+        ("any-time", ParameterAccess.AnyTime),
+        ("stopped-only", ParameterAccess.StoppedOnly),
+        ("read-only", ParameterAccess.ReadOnly),
+        ("action", ParameterAccess.Action),
+        ("command", ParameterAccess.Command));
+
+    internal static ParameterRows ReadGroups(MapReader file, RowDefaults defaults, ChoiceLists lists)
+    {
+        var rows = new ParameterRows(file.Problems);
+        foreach (var group in file.Groups("groups", "`groups:` with the parameters of each menu or group would do"))
+        {
+            var name = group.Text("group", "the name of the menu or group would do") ?? "";
+            foreach (var map in group.Groups("parameters", "a list of rows would do"))
+            {
+                var number = map.Text("number", "the make's number or index of the parameter would do");
+                rows.Add(number, map, Read(map, number, name, defaults, lists));
+            }
+
+            group.Done();
+        }
+
+        return rows;
+    }
+
+    private static ParameterRow? Read(MapReader map, string? number, string group, RowDefaults defaults, ChoiceLists lists)
+    {
+        var before = map.Problems.Count;
+        var name = map.Text("name", "the name on the make's list would do");
+        var access = map.Choice("access", Accesses) ?? ParameterAccess.StoppedOnly;
+        var register = Register(map, number);
+        var width = map.Whole("width", 16, 32) ?? defaults.Width;
+        if (width is not (16 or 32))
+        {
+            map.Fault("width", $"`{width}`", "`16` or `32` would do");
+        }
+
+        var signed = map.Flag("signed") ?? defaults.Signed;
+        var order = map.Choice("word-order", WordOrders) ?? defaults.WordOrder;
+        var isVolatile = map.Flag("volatile") ?? access is not (ParameterAccess.AnyTime or ParameterAccess.StoppedOnly);
+        var needsRestart = map.Flag("needs-restart") ?? false;
+        var after = map.List("after").Select(n => n.AsText(map.Problems)).OfType<string>().ToList();
+        var settings = MeaningReader.Settings(map);
+        var (form, meaning) = FormReader.Read(map, settings, lists);
+        var raw = Default(map, form, out var bySize);
+        map.Done();
+        if (map.Problems.Count > before || number is null || name is null || register is null || form is null || raw is null)
+        {
+            return null;
+        }
+
+        var parameter = new Parameter
+        {
+            Number = number,
+            Name = name,
+            Group = group,
+            Form = form,
+            Register = register.Value,
+            Width = width,
+            Signed = signed,
+            WordOrder = order,
+            Access = access,
+            Stored = !isVolatile,
+            NeedsRestart = needsRestart,
+            Default = raw.Value,
+            Meaning = meaning,
+            After = after,
+        };
+        return new ParameterRow(parameter, map.Map, bySize, map.Problems);
+    }
+
+    private static ushort? Register(MapReader map, string? number)
+    {
+        if (map.Whole("register", 0, ushort.MaxValue) is { } register)
+        {
+            return (ushort)register;
+        }
+
+        if (map.Map.Find("register") is not null || number is null)
+        {
+            return null;
+        }
+
+        if (ushort.TryParse(number, NumberStyles.None, CultureInfo.InvariantCulture, out var same))
+        {
+            return same;
+        }
+
+        map.Fault("register", "it is missing", "the PDU address from 0 would do; only where the number is the register may it be left out");
+        return null;
+    }
+
+    private static long? Default(MapReader map, ParameterForm? form, out bool bySize)
+    {
+        var node = map.Node("default", "the factory value, or `by-size`, would do");
+        bySize = node is YamlScalar { Text: "by-size" };
+        return (node, form) switch
+        {
+            (null, _) => null,
+            _ when bySize => 0,
+            (_, ParameterForm.Numeric n) when node is YamlScalar scalar && n.Specials.FirstOrDefault(s => s.Label.Length > 0 && string.Equals(s.Label, scalar.Text, StringComparison.Ordinal)) is { } special => special.Raw,
+            (_, ParameterForm.Numeric n) => RawNumber.OfDisplay(node, n.Scale.PerCount, map.Problems),
+            (_, ParameterForm.Choices) => RawNumber.OfDisplay(node, 1, map.Problems),
+            _ => null,
+        };
+    }
+}

@@ -1,0 +1,80 @@
+using Runup.Files.Yaml;
+using Runup.Profiles;
+
+namespace Runup.Files.Profiles;
+
+/// <summary>Reads a drive profile (<c>*.drive.yaml</c>) strictly: every problem of the file at once, each with its place.</summary>
+public static class ProfileReader
+{
+    /// <summary>The version of the format that this program reads and writes.</summary>
+    public const int Format = 1;
+
+    /// <summary>How the files of profiles end.</summary>
+    public const string Extension = ".drive.yaml";
+
+    /// <summary>Reads a file; null with problems where it is not a profile that may be used.</summary>
+    /// <param name="path">The file.</param>
+    /// <param name="problems">Where problems go.</param>
+    /// <param name="cautions">Where that goes which does not stand in the way of using it; null where nobody wants to know.</param>
+    public static DriveProfile? ReadFile(string path, Problems problems, Problems? cautions = null) =>
+        YamlTree.ReadFile(path, problems) is { } root ? Read(root, problems, cautions) : null;
+
+    /// <summary>Reads a text; null with problems where it is not a profile that may be used.</summary>
+    public static DriveProfile? Read(string text, Problems problems, Problems? cautions = null) =>
+        YamlTree.Read(text, problems) is { } root ? Read(root, problems, cautions) : null;
+
+    private static DriveProfile? Read(YamlMap root, Problems problems, Problems? cautions)
+    {
+        var before = problems.Count;
+        var file = new MapReader(root, problems);
+        if (!IsKnownFormat(file))
+        {
+            return null;
+        }
+
+        var family = file.Text("family", "a name for job files, such as `tern`, would do");
+        var title = file.Text("title") ?? family;
+        var identity = IdentityReader.Read(file.Group("identity"));
+        var width = file.Whole("width", 16, 32) ?? 16;
+        var defaults = new RowDefaults(width, file.Flag("signed") ?? false, file.Choice("word-order", ParameterReader.WordOrders) ?? WordOrder.LowFirst);
+        var lists = ChoiceLists.Read(file.Group("lists"));
+        var rows = ParameterReader.ReadGroups(file, defaults, lists);
+        var sizes = SizeReader.Read(file, rows);
+        rows.SettleDefaults(sizes);
+        var command = CommandReader.Read(file.Group("command"), rows);
+        var readings = CommandReader.ReadReadings(file.Group("readings"), rows);
+        var trips = TripReader.Read(file.Group("trips"));
+        var store = CommandReader.ReadStore(file.Group("store"), rows);
+        file.Done();
+        if (problems.Count > before)
+        {
+            return null;
+        }
+
+        var profile = new DriveProfile(rows.Parameters)
+        {
+            Family = family!,
+            Title = title!,
+            Format = Format,
+            Identity = identity,
+            Sizes = sizes,
+            Command = command,
+            Readings = readings,
+            Trips = trips,
+            Store = store,
+        };
+        LintPlaces.Report(profile, rows, problems, cautions);
+        return problems.Count == before ? profile : null;
+    }
+
+    private static bool IsKnownFormat(MapReader file)
+    {
+        var version = file.Whole("drive-profile", 1, int.MaxValue, $"the version of the format, `drive-profile: {Format}`, would do; is this a drive profile?");
+        if (version > Format)
+        {
+            file.Fault("drive-profile", $"format version {version}, which is newer than this program", $"a newer Runup reads it; this one reads up to version {Format}");
+        }
+
+        return version is >= 1 and <= Format;
+    }
+}

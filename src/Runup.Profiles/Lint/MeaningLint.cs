@@ -1,0 +1,57 @@
+using Runup.Settings;
+
+namespace Runup.Profiles;
+
+/// <summary>A setting may be said by one parameter only, and every choice must be one that a person can come to.</summary>
+internal static class MeaningLint
+{
+    internal static IEnumerable<LintFinding> Check(DriveProfile profile)
+    {
+        foreach (var setting in profile.Parameters.SelectMany(p => p.Meaning?.Settings ?? []).Distinct())
+        {
+            var carrying = profile.Carrying(setting);
+            if (carrying.Count > 1 && !IsSpeedChange(carrying))
+            {
+                foreach (var parameter in carrying.Skip(1))
+                {
+                    yield return ProfileLint.Error(parameter, "means", $"`{setting.Name}` is what parameter `{carrying[0].Number}` means", "one parameter for a setting; is this a second motor's, a warning or a reading?");
+                }
+            }
+        }
+
+        foreach (var parameter in profile.Parameters.Where(p => p.Meaning is not null && !p.IsKept))
+        {
+            yield return ProfileLint.Error(parameter, "means", "a reading, command or action carries no setting", "leave out `means`, or check `access`");
+        }
+
+        foreach (var parameter in profile.Parameters)
+        {
+            if (parameter.Meaning is Meaning.Choice choice && Doubled(choice) is { } twice)
+            {
+                yield return ProfileLint.Caution(parameter.Number, "choices", $"choices {twice.First} and {twice.Second} say the same: only a person can take the second", "say `is: no-counterpart` for the one that is not to be proposed");
+            }
+        }
+    }
+
+    private static bool IsSpeedChange(IReadOnlyList<Parameter> carrying) =>
+        carrying.Count == 2
+        && carrying.Count(p => p.Meaning is Meaning.Quantity { Conversion: Conversion.SpeedChange }) == 1
+        && carrying.Count(p => p.Meaning is Meaning.Quantity { Conversion: Conversion.ChangeTime }) == 1;
+
+    private static (long First, long Second)? Doubled(Meaning.Choice choice)
+    {
+        var said = choice.Counterparts.Where(c => c.Value is not null).ToList();
+        for (var i = 0; i < said.Count; i++)
+        {
+            for (var j = i + 1; j < said.Count; j++)
+            {
+                if (said[i].Value!.SequenceEqual<SettingValue>(said[j].Value!))
+                {
+                    return (said[i].Key, said[j].Key);
+                }
+            }
+        }
+
+        return null;
+    }
+}

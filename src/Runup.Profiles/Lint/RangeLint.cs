@@ -1,0 +1,85 @@
+using System.Globalization;
+
+namespace Runup.Profiles;
+
+/// <summary>Ranges, defaults, steps and choices of a row must agree with one another and fit the register, on every size.</summary>
+internal static class RangeLint
+{
+    internal static IEnumerable<LintFinding> Check(DriveProfile profile) =>
+        profile.Parameters.SelectMany(p => p.Form is ParameterForm.Numeric n ? OfNumber(profile, p, n) : OfChoices(profile, p, (ParameterForm.Choices)p.Form));
+
+    private static IEnumerable<LintFinding> OfNumber(DriveProfile profile, Parameter parameter, ParameterForm.Numeric form)
+    {
+        if (form.Low > form.High)
+        {
+            yield return ProfileLint.Error(parameter, "low", $"the lowest value {Shown(form, form.Low)} lies above the highest {Shown(form, form.High)}", "exchange `low` and `high`");
+            yield break;
+        }
+
+        foreach (var (key, raw) in ((string, long)[])[("low", form.Low), ("high", form.High)])
+        {
+            if (!RegisterImage.Fits(parameter, raw))
+            {
+                yield return ProfileLint.Error(parameter, key, $"{Shown(form, raw)} is {raw} counts, which {parameter.Width} bits{(parameter.Signed ? " with sign" : "")} do not hold", "check `scale`, `width` and `signed`");
+            }
+        }
+
+        if ((form.High - form.Low) % form.Step != 0)
+        {
+            yield return ProfileLint.Error(parameter, "step", $"the steps from {Shown(form, form.Low)} do not come out at {Shown(form, form.High)}", "check `step`, `low` and `high`");
+        }
+
+        if (decimal.Round(form.Scale.PerCount * form.Step, form.Scale.Decimals) != form.Scale.PerCount * form.Step)
+        {
+            yield return ProfileLint.Error(parameter, "decimals", "neighbouring values look the same on the display", "more `decimals`, or a `step` that the display can show");
+        }
+
+        foreach (var finding in form.Specials.Where(s => !RegisterImage.Fits(parameter, s.Raw)).Select(s => ProfileLint.Error(parameter, "special", $"the register does not hold {s.Raw}", "check `width` and `signed`")))
+        {
+            yield return finding;
+        }
+
+        foreach (var finding in Defaults(profile, parameter))
+        {
+            yield return finding;
+        }
+    }
+
+    private static IEnumerable<LintFinding> OfChoices(DriveProfile profile, Parameter parameter, ParameterForm.Choices form)
+    {
+        if (form.Values.Count == 0)
+        {
+            yield return ProfileLint.Error(parameter, "choices", "no choices", "give at least one");
+            yield break;
+        }
+
+        foreach (var choice in form.Values.Where(v => !RegisterImage.Fits(parameter, v.Raw)))
+        {
+            yield return ProfileLint.Error(parameter, "choices", $"the register does not hold {choice.Raw}", "check `width` and `signed`");
+        }
+
+        foreach (var twice in form.Values.GroupBy(v => v.Label, StringComparer.OrdinalIgnoreCase).Where(g => g.Count() > 1))
+        {
+            yield return ProfileLint.Error(parameter, "choices", $"two choices show \"{twice.Key}\"", "choices that a person can tell apart on the display");
+        }
+
+        foreach (var finding in Defaults(profile, parameter))
+        {
+            yield return finding;
+        }
+    }
+
+    private static IEnumerable<LintFinding> Defaults(DriveProfile profile, Parameter parameter)
+    {
+        foreach (var (raw, size) in profile.Sizes.Select(s => (parameter.DefaultRaw(s), s)).DistinctBy(d => (d.Item1, d.s.Ranges.ContainsKey(parameter.Number))))
+        {
+            if (!parameter.Accepts(raw, size))
+            {
+                var shown = parameter.Form is ParameterForm.Numeric n ? Shown(n, raw) : raw.ToString(CultureInfo.InvariantCulture);
+                yield return ProfileLint.Error(parameter, "default", $"the default {shown} is not one of its values (size `{size.Name}`)", "a default within the range, on a step, or one of the choices");
+            }
+        }
+    }
+
+    private static string Shown(ParameterForm.Numeric form, long raw) => form.Scale.Value(raw).ToString(CultureInfo.InvariantCulture);
+}
