@@ -33,4 +33,60 @@ public abstract record LoadCurve
             return Torque.FromNewtonMetres(Torque.NewtonMetres * ratio * Math.Abs(ratio));
         }
     }
+
+    /// <summary>Torque with speed, as calenders and viscous mixers: T = T₁ ω/ω₁.</summary>
+    /// <param name="Torque">Torque at the stated speed.</param>
+    /// <param name="Speed">The stated speed of the machine's shaft.</param>
+    public sealed record Linear(Torque Torque, ShaftSpeed Speed) : LoadCurve
+    {
+        /// <inheritdoc/>
+        public override Torque At(ShaftSpeed speed) =>
+            Torque.FromNewtonMetres(Torque.NewtonMetres * speed.RadiansPerSecond / Speed.RadiansPerSecond);
+    }
+
+    /// <summary>The same power from the stated speed up, as winders and spindles: T = T₁ ω₁/ω; below it the torque at that speed.</summary>
+    /// <param name="Torque">Torque at the stated speed.</param>
+    /// <param name="Speed">The stated speed of the machine's shaft: the lowest at which the full power is taken.</param>
+    public sealed record ConstantPower(Torque Torque, ShaftSpeed Speed) : LoadCurve
+    {
+        /// <inheritdoc/>
+        public override Torque At(ShaftSpeed speed)
+        {
+            var ratio = Math.Min(1, Math.Abs(Speed.RadiansPerSecond / speed.RadiansPerSecond));
+            return Torque.FromNewtonMetres(Torque.NewtonMetres * ratio * Math.Sign(speed.RadiansPerSecond));
+        }
+    }
+
+    /// <summary>Torque read off a table against the magnitude of speed, linear between the points, the end values beyond them.</summary>
+    public sealed record Table : LoadCurve
+    {
+        /// <summary>Makes the curve from points in order of speed.</summary>
+        /// <exception cref="ArgumentException">There is no point, or the speeds do not ascend from zero or above.</exception>
+        public Table(IReadOnlyList<(ShaftSpeed Speed, Torque Torque)> points)
+        {
+            var ascends = points.Count > 0 && points[0].Speed.RadiansPerSecond >= 0
+                && points.Zip(points.Skip(1)).All(pair => pair.First.Speed.RadiansPerSecond < pair.Second.Speed.RadiansPerSecond);
+            Points = ascends ? [.. points] : throw new ArgumentException("A load table needs at least one point, and speeds that ascend from zero or above.", nameof(points));
+        }
+
+        /// <summary>The points, speeds ascending.</summary>
+        public IReadOnlyList<(ShaftSpeed Speed, Torque Torque)> Points { get; }
+
+        /// <inheritdoc/>
+        public override Torque At(ShaftSpeed speed)
+        {
+            var magnitude = Math.Abs(speed.RadiansPerSecond);
+            var upper = 0;
+            while (upper < Points.Count - 1 && Points[upper].Speed.RadiansPerSecond < magnitude)
+            {
+                upper++;
+            }
+
+            var (above, below) = (Points[upper], Points[Math.Max(0, upper - 1)]);
+            var span = above.Speed.RadiansPerSecond - below.Speed.RadiansPerSecond;
+            var part = span > 0 ? Math.Clamp((magnitude - below.Speed.RadiansPerSecond) / span, 0, 1) : 1;
+            var torque = below.Torque.NewtonMetres + (part * (above.Torque.NewtonMetres - below.Torque.NewtonMetres));
+            return Torque.FromNewtonMetres(torque * Math.Sign(speed.RadiansPerSecond));
+        }
+    }
 }

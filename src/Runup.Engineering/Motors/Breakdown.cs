@@ -25,6 +25,10 @@ public sealed record Breakdown(Torque Torque, Slip Slip)
     public static Breakdown OfGenerator(EquivalentCircuit circuit, LineVoltage voltage, ElectricalFrequency frequency) =>
         From(new PhaseCircuit(circuit, frequency.Hertz), voltage.Phase.Volts, -1);
 
+    /// <summary>The voltage at which the motor's largest torque is a given one: U = U₁ √(T/T₁), T₁ the largest torque at U₁ = rated voltage.</summary>
+    public static LineVoltage VoltageFor(EquivalentCircuit circuit, ElectricalFrequency frequency, Torque torque) => LineVoltage.FromVolts(
+        circuit.RatedVoltage.Volts * Math.Sqrt(torque.NewtonMetres / Of(circuit, circuit.RatedVoltage, frequency).Torque.NewtonMetres));
+
     private static Breakdown From(in PhaseCircuit circuit, double phase_V, int sign)
     {
         var (torque, slip) = Largest(circuit, phase_V, sign);

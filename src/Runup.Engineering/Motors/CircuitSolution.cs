@@ -61,6 +61,9 @@ public sealed record CircuitSolution
     /// <summary>Speed of the shaft.</summary>
     public ShaftSpeed Speed => Frequency.SynchronousSpeed(Circuit.Poles).At(Slip);
 
+    /// <summary>Frequency of the currents in the rotor: |s| f.</summary>
+    public ElectricalFrequency RotorFrequency => ElectricalFrequency.FromHertz(Math.Abs(Slip.Ratio) * Frequency.Hertz);
+
     /// <summary>Stator current in A against the phase voltage, which is real; a negative imaginary part lags.</summary>
     public Complex StatorPhasor { get; }
 
