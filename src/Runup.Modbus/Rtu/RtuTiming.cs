@@ -19,5 +19,5 @@ public readonly record struct RtuTiming(int BitsPerSecond)
     /// <summary>The shortest silence between frames.</summary>
     public TimeSpan BetweenFrames => BitsPerSecond > FixedAbove ? TimeSpan.FromMicroseconds(1750) : Characters(3.5);
 
-    private TimeSpan Characters(double count) => TimeSpan.FromSeconds(count * BitsOfCharacter / BitsPerSecond);
+    private TimeSpan Characters(double count) => TimeSpan.FromTicks((long)Math.Round(count * BitsOfCharacter * TimeSpan.TicksPerSecond / BitsPerSecond));
 }
