@@ -111,7 +111,7 @@ public sealed class DriveSimulation
         }
 
         var at = plant.Reading;
-        var measured = new Measurement(at.CurrentA, at.LargestCurrentA, at.OutputV, at.OutputW, at.BusV, at.LargestBusV);
+        var measured = new Measurement(at.CurrentA, at.LargestCurrentA, at.AlongA, at.AcrossA, at.OutputV, at.OutputW, at.BusV, at.LargestBusV);
         var command = control.Sample(measured, Order);
         if (!plant.Advance(command))
         {

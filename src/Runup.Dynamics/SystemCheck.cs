@@ -1,3 +1,6 @@
+using Runup.Engineering.Loads;
+using Runup.Engineering.Motors;
+
 namespace Runup.Dynamics;
 
 /// <summary>Whether a system and its settings can be simulated at all; checks of engineering sense belong elsewhere.</summary>
@@ -8,7 +11,7 @@ public static class SystemCheck
     {
         ArgumentNullException.ThrowIfNull(system);
         ArgumentNullException.ThrowIfNull(settings);
-        return [.. MotorProblems(system), .. MachineProblems(system), .. DriveProblems(system), .. SettingProblems(settings)];
+        return [.. OfMotor(system.Motor), .. OfMachine(system.Machine), .. DriveProblems(system), .. SettingProblems(settings)];
     }
 
     internal static void Require(IReadOnlyList<SystemProblem> problems, string argument)
@@ -19,10 +22,7 @@ public static class SystemCheck
         }
     }
 
-    private static IEnumerable<SystemProblem> MotorProblems(DriveSystem system)
-    {
-        var motor = system.Motor;
-        return
+    internal static IReadOnlyList<SystemProblem> OfMotor(EquivalentCircuit motor) =>
         [
             .. Positive("stator resistance", motor.StatorResistance.Ohms),
             .. Positive("stator leakage reactance", motor.StatorLeakage.Ohms),
@@ -33,18 +33,13 @@ public static class SystemCheck
             .. Positive("motor rated frequency", motor.RatedFrequency.Hertz),
             .. Positive("number of poles", motor.Poles.Poles),
         ];
-    }
 
-    private static IEnumerable<SystemProblem> MachineProblems(DriveSystem system)
-    {
-        var machine = system.Machine;
-        return
+    internal static IReadOnlyList<SystemProblem> OfMachine(DrivenMachine machine) =>
         [
             .. Positive("gear ratio", machine.GearRatio),
             .. Positive("gear efficiency", machine.GearEfficiency.Ratio),
             .. machine.GearRatio > 0 ? Positive("inertia of motor and machine", machine.TotalInertia.KilogramSquareMetres) : [],
         ];
-    }
 
     private static IEnumerable<SystemProblem> DriveProblems(DriveSystem system)
     {

@@ -12,6 +12,12 @@ internal sealed class ControlFigures
     // Where the plate's speed is not set: 3 % of rated frequency (common practice, no source).
     private const double UnstatedSlip = 0.03;
 
+    // Leakage of stator and rotor together, per unit (common practice, no source).
+    private const double UsualLeakage = 0.18;
+
+    // Of the motor's base impedance; with that leakage it takes some 3 ms to act and stays stable at the sample time.
+    private const double ClampShare = 0.25;
+
     internal ControlFigures(ControlSettings settings, DriveRating drive)
     {
         Settings = settings;
@@ -23,6 +29,8 @@ internal sealed class ControlFigures
         LimitA = Math.Min(settings.CurrentLimit.Amperes, drive.PeakCurrent.Amperes);
         MotorA = settings.MotorRatedCurrent.Amperes;
         RatedSlipHz = SlipHz(settings);
+        RotorLagS = Math.Clamp(UsualLeakage / (2 * Math.PI * RatedSlipHz), 0.005, 0.06);
+        CurrentClampOhm = ClampShare * settings.MotorRatedVoltage.Volts / MotorA;
         OvercurrentA = drive.OvercurrentTrip.Amperes;
         OvervoltageTripV = drive.OvervoltageTrip.Volts;
         OvervoltageControlV = drive.OvervoltageControl.Volts;
@@ -48,6 +56,12 @@ internal sealed class ControlFigures
 
     /// <summary>Slip at the rated point as a frequency, in Hz.</summary>
     internal double RatedSlipHz { get; }
+
+    /// <summary>Lag of the rotor current behind the slip: leakage over rotor resistance, by the plate's slip and a usual leakage, in s.</summary>
+    internal double RotorLagS { get; }
+
+    /// <summary>Voltage, line to line, that the current clamp takes back for each ampere too much, in Ω.</summary>
+    internal double CurrentClampOhm { get; }
 
     internal double OvercurrentA { get; }
 

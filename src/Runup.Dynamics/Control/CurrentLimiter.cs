@@ -1,38 +1,36 @@
 namespace Runup.Dynamics.Control;
 
-/// <summary>Current limit: holds the ramp motoring and regenerating, and takes back voltage where the frequency can't help.</summary>
+/// <summary>Current limit: holds the ramp motoring and regenerating, and takes back voltage where the frequency is too slow or can't help.</summary>
 /// <remarks>
-/// Frequency acts on the slip, so on current within the rotor's time constant; a stalled motor near standstill and a sudden load
-/// are faster or deaf to it. Above 115 % of the limit the voltage is reduced directly, back within some 50 ms once the current allows.
-/// Gains per rated slip and rated current, found by trial on motors from 0.75 to 75 kW.
+/// Frequency acts on the slip, so on the current after the rotor's lag; that is the limit proper. Above 108 % of the limit a clamp acts like a resistance
+/// in series with the motor, within a few milliseconds; and if current stays above 115 %, as in a stalled motor with too much boost, the whole voltage
+/// is lowered, back within some 50 ms once the current allows. Gains go by rated slip and rated current.
 /// </remarks>
 internal sealed class CurrentLimiter
 {
-    private const double LoopRate = 40;
-    private const double LeadS = 0.015;
-    private const double IntegralRate = 8;
-    private const double VoltageMargin = 1.15;
-    private const double VoltageRate = 60;
+    private const double LoopRate = 80;
+    private const double IntegralRate = 10;
+    private const double ClampFrom = 1.05;
+    private const double LowerFrom = 1.15;
+    private const double LowerRate = 20;
     private const double LowestVoltage = 0.02;
 
     private readonly ControlFigures figures;
     private readonly RateLimiter motoring;
     private readonly RateLimiter regenerating;
+    private double share = 1;
 
     internal CurrentLimiter(ControlFigures figures)
     {
         this.figures = figures;
         var gain = LoopRate * figures.RatedSlipHz / figures.MotorA;
-        motoring = new RateLimiter(gain, LeadS, IntegralRate);
-        regenerating = new RateLimiter(gain, LeadS, IntegralRate);
+        motoring = new RateLimiter(gain, figures.RotorLagS, IntegralRate);
+        regenerating = new RateLimiter(gain, figures.RotorLagS, IntegralRate);
         Reset();
     }
 
     /// <summary>True while it holds the ramp or takes back voltage.</summary>
     internal bool Active { get; private set; }
-
-    /// <summary>Share of the curve's voltage that is left, 1 when the limit is quiet.</summary>
-    internal double VoltageShare { get; private set; } = 1;
 
     /// <summary>Highest rate at which the frequency may rise now, in Hz/s.</summary>
     internal double HighestRise { get; private set; }
@@ -44,28 +42,34 @@ internal sealed class CurrentLimiter
     {
         motoring.Reset();
         regenerating.Reset();
-        VoltageShare = 1;
+        share = 1;
         Active = false;
     }
 
+    /// <summary>One sample of the limit on the ramp.</summary>
     internal void Sample(in Measurement measured, double riseHzPerS, double fallHzPerS)
     {
-        var backHzPerS = 60 * figures.RatedSlipHz;
+        var mostBackHzPerS = 100 * figures.RatedSlipHz;
         var back = measured.OutputW < 0;
-        (HighestRise, HighestFall) = (riseHzPerS, fallHzPerS);
-        var up = motoring.Rate(measured.CurrentA, figures.LimitA, riseHzPerS, backHzPerS);
-        var down = regenerating.Rate(measured.CurrentA, figures.LimitA, fallHzPerS, backHzPerS);
-        if (back)
+        var up = motoring.Rate(measured.CurrentA, figures.LimitA, riseHzPerS, mostBackHzPerS);
+        var down = regenerating.Rate(measured.CurrentA, figures.LimitA, fallHzPerS, mostBackHzPerS);
+        (HighestRise, HighestFall) = back ? (riseHzPerS, down) : (up, fallHzPerS);
+
+        var room = LowerFrom - (measured.CurrentA / figures.LimitA);
+        share = Math.Clamp(share + (LowerRate * room * ControlFigures.TickS), LowestVoltage, 1);
+        Active = (back ? regenerating.Active : motoring.Active) || share < 1;
+    }
+
+    /// <summary>The voltage of the curve, less what clamp and lowering take back.</summary>
+    internal OutputVoltage Limit(double curveV, in Measurement measured)
+    {
+        var excessA = measured.CurrentA - (ClampFrom * figures.LimitA);
+        if (excessA <= 0)
         {
-            HighestFall = down;
-        }
-        else
-        {
-            HighestRise = up;
+            return new OutputVoltage(share * curveV, 0);
         }
 
-        var over = ((VoltageMargin * figures.LimitA) - measured.CurrentA) / figures.LimitA;
-        VoltageShare = Math.Clamp(VoltageShare + (VoltageRate * (over < 0 ? over : 0.3 * over) * ControlFigures.TickS), LowestVoltage, 1);
-        Active = (back ? regenerating.Active : motoring.Active) || VoltageShare < 1;
+        var takenV = figures.CurrentClampOhm * excessA / measured.CurrentA;
+        return new OutputVoltage((share * curveV) - (takenV * measured.AlongA), -takenV * measured.AcrossA);
     }
 }

@@ -88,17 +88,18 @@ internal sealed class DriveControl
             Enter(sequencer.Output);
         }
 
-        var lineV = sequencer.Output switch
+        var wanted = sequencer.Output switch
         {
             OutputMode.Curve => ByCurve(measured),
-            OutputMode.DirectCurrent => ByDirectCurrent(measured),
-            _ => 0,
+            OutputMode.DirectCurrent => new OutputVoltage(ByDirectCurrent(measured), 0),
+            _ => default,
         };
+        var (along, across) = Modulator.For(wanted, measured.BusV);
         var supply = !sequencer.Powered ? RectifierMode.Open
             : sequencer.State == DriveState.Unpowered ? RectifierMode.Charging
             : RectifierMode.Conducting;
         return new PlantCommand(
-            sequencer.Output != OutputMode.Off, Modulator.For(lineV, measured.BusV), FrequencyHz, figures.Settings.BrakingChopper, supply);
+            sequencer.Output != OutputMode.Off, along, across, FrequencyHz, figures.Settings.BrakingChopper, supply);
     }
 
     private void Watch(in Measurement measured)
@@ -137,7 +138,7 @@ internal sealed class DriveControl
         lastOutput = output;
     }
 
-    private double ByCurve(in Measurement measured)
+    private OutputVoltage ByCurve(in Measurement measured)
     {
         limiter.Sample(measured, figures.AccelerationHzPerS, sequencer.FallHzPerS);
         var fall = Math.Min(limiter.HighestFall, overvoltage.HighestFall(measured, sequencer.FallHzPerS));
@@ -145,7 +146,7 @@ internal sealed class DriveControl
         slip.Sample(measured);
         var size = Math.Max(Math.Abs(ramp.FrequencyHz) + (ramp.FrequencyHz == 0 ? 0 : slip.AddedHz), 0);
         FrequencyHz = ramp.FrequencyHz < 0 ? -size : size;
-        return limiter.VoltageShare * curve.At(ramp.FrequencyHz);
+        return limiter.Limit(curve.At(ramp.FrequencyHz), measured);
     }
 
     private double ByDirectCurrent(in Measurement measured)

@@ -10,7 +10,15 @@ internal static class Modulator
     /// <summary>Largest output voltage, line to line rms, over the bus voltage.</summary>
     internal static readonly double LargestLineRatio = 0.95 * Math.Sqrt(6) / Math.PI;
 
-    /// <summary>Peak of the phase voltage over the bus voltage.</summary>
-    internal static double For(double lineV, double busV) =>
-        Math.Min(lineV / Math.Max(busV, 1), LargestLineRatio) * Math.Sqrt(2.0 / 3);
+    private static readonly double PeakPhasePerLine = Math.Sqrt(2.0 / 3);
+
+    /// <summary>Peak of the phase voltage over the bus voltage, along and across the axis of the voltage curve.</summary>
+    internal static (double Along, double Across) For(OutputVoltage wanted, double busV)
+    {
+        var size = Math.Sqrt((wanted.AlongV * wanted.AlongV) + (wanted.AcrossV * wanted.AcrossV));
+        var scale = PeakPhasePerLine / Math.Max(busV, 1);
+        var most = LargestLineRatio * Math.Max(busV, 1);
+        scale *= size > most ? most / size : 1;
+        return (wanted.AlongV * scale, wanted.AcrossV * scale);
+    }
 }

@@ -5,7 +5,7 @@ namespace Runup.Dynamics.Integration;
 /// Error of a step: ‖y₅ − y₄‖ over (absolute + relative·|y|), root mean square over the states; next step
 /// h·min(5, max(0.2, 0.9·error^(−1/5))). The last step's length is kept for the next call.
 /// </remarks>
-[Engineering.Source("hairer-1993", "II.5, table 5.2 (from memory)")]
+[Engineering.Source("hairer", "II.5, table 5.2 (from memory)")]
 internal sealed class DormandPrince(double relativeTolerance, double absoluteTolerance) : IStepper
 {
     private const double ShortestStepS = 1e-15;

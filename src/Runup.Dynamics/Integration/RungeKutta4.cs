@@ -5,7 +5,7 @@ namespace Runup.Dynamics.Integration;
 /// y₁ = y₀ + h/6 (k₁ + 2k₂ + 2k₃ + k₄). Error of a step O(h⁵); stable for real rates down to about −2.78/h.
 /// The states are locals: kept in registers they run several times as fast as in an array.
 /// </remarks>
-[Engineering.Source("hairer-1993", "II.1, table 1.2 (from memory)")]
+[Engineering.Source("hairer", "II.1, table 1.2 (from memory)")]
 internal readonly struct RungeKutta4 : IStepper
 {
     /// <inheritdoc/>

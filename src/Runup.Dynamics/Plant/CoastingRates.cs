@@ -11,18 +11,25 @@ namespace Runup.Dynamics.Plant;
 internal struct CoastingRates : IShaftRates
 {
     internal double RotorRate;
-    internal double PerInertia;
-    internal LoadBranch Forward;
-    internal LoadBranch Backward;
+    private double perInertia;
+    private LoadBranch forward;
+    private LoadBranch backward;
     internal BusRates Bus;
     private LoadBranch load;
     private double perMovingInertia;
 
     /// <inheritdoc/>
-    public double HoldLowestNm { get; internal set; }
+    public double HoldLowestNm { get; private set; }
 
     /// <inheritdoc/>
-    public double HoldHighestNm { get; internal set; }
+    public double HoldHighestNm { get; private set; }
+
+    /// <summary>Puts a load on the shaft.</summary>
+    internal void Put(ShaftLoad next)
+    {
+        (perInertia, forward, backward) = (next.PerInertia, next.Forward, next.Backward);
+        (HoldLowestNm, HoldHighestNm) = (next.HoldLowestNm, next.HoldHighestNm);
+    }
 
     /// <inheritdoc/>
     public void Hold() => perMovingInertia = 0;
@@ -30,8 +37,8 @@ internal struct CoastingRates : IShaftRates
     /// <inheritdoc/>
     public void Release(int direction)
     {
-        perMovingInertia = PerInertia;
-        load = direction > 0 ? Forward : Backward;
+        perMovingInertia = perInertia;
+        load = direction > 0 ? forward : backward;
     }
 
     /// <inheritdoc/>

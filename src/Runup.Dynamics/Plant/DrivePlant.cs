@@ -27,7 +27,7 @@ internal sealed class DrivePlant
         steps = figures.StepsIn(tickS, machine);
         stepS = tickS / steps;
         fed.Machine = machine;
-        fed.StrayPerSpeed = StrayPerSpeed(system);
+        fed.StrayPerSpeed = StrayBraking.PerSpeed(system.Motor);
         coasting.RotorRate = machine.OpenRotorRate;
         Couple(system.Machine);
         states.X6 = figures.Rectifier.PeakV;
@@ -42,10 +42,8 @@ internal sealed class DrivePlant
     internal void Couple(DrivenMachine driven)
     {
         var load = new ShaftLoad(driven, system.Motor);
-        (fed.PerInertia, fed.Forward, fed.Backward) = (load.PerInertia, load.Forward, load.Backward);
-        (fed.HoldLowestNm, fed.HoldHighestNm) = (load.HoldLowestNm, load.HoldHighestNm);
-        (coasting.PerInertia, coasting.Forward, coasting.Backward) = (load.PerInertia, load.Forward, load.Backward);
-        (coasting.HoldLowestNm, coasting.HoldHighestNm) = (load.HoldLowestNm, load.HoldHighestNm);
+        fed.Put(load);
+        coasting.Put(load);
         states.X5 = 0;
         motion = ShaftMotion.AtRest;
     }
@@ -75,18 +73,6 @@ internal sealed class DrivePlant
 
         reading = ReadingNow(reading);
         return true;
-    }
-
-    private static double StrayPerSpeed(DriveSystem system)
-    {
-        var motor = system.Motor;
-        if (motor.StrayLoss.Watts <= 0 || motor.RatedCurrent is not { } rated)
-        {
-            return 0;
-        }
-
-        var speed = motor.RatedSpeed?.RadiansPerSecond ?? motor.RatedFrequency.SynchronousSpeed(motor.Poles).RadiansPerSecond;
-        return motor.StrayLoss.Watts / (speed * speed * 2 * rated.Amperes * rated.Amperes);
     }
 
     private void Switch(bool on)
@@ -122,7 +108,8 @@ internal sealed class DrivePlant
         };
         fed.Bus = bus;
         coasting.Bus = bus;
-        fed.Modulation = command.Modulation;
+        fed.ModulationQ = command.ModulationQ;
+        fed.ModulationD = command.ModulationD;
         fed.FrameRadPerS = 2 * Math.PI * command.FrequencyHz;
         fed.Share = machine.ShareAt(fed.FrameRadPerS);
     }
@@ -165,14 +152,27 @@ internal sealed class DrivePlant
         next.BusV = states.X6;
         next.LargestBusV = Math.Max(extremes.LargestBusV, states.X6);
         next.SpeedRadPerS = states.X5;
-        (next.CurrentA, next.OutputV, next.OutputW, next.TorqueNm) = inverterOn ? Output() : default;
+        if (inverterOn)
+        {
+            ReadOutput(ref next);
+        }
+        else
+        {
+            (next.CurrentA, next.AlongA, next.AcrossA, next.OutputV, next.OutputW, next.TorqueNm) = (0, 0, 0, 0, 0, 0);
+        }
+
         return next;
     }
 
-    private (double CurrentA, double OutputV, double OutputW, double TorqueNm) Output()
+    private void ReadOutput(ref PlantReading next)
     {
         var i = Currents();
-        var peakV = fed.Modulation * states.X6;
-        return (i.StatorRmsA, peakV * Math.Sqrt(1.5), 1.5 * peakV * i.QsA, machine.TorqueNm(i, states.X3, states.X4));
+        double q = fed.ModulationQ * states.X6, d = fed.ModulationD * states.X6;
+        next.CurrentA = i.StatorRmsA;
+        next.AlongA = i.QsA * Math.Sqrt(0.5);
+        next.AcrossA = i.DsA * Math.Sqrt(0.5);
+        next.OutputV = Math.Sqrt(1.5 * ((q * q) + (d * d)));
+        next.OutputW = 1.5 * ((q * i.QsA) + (d * i.DsA));
+        next.TorqueNm = machine.TorqueNm(i, states.X3, states.X4);
     }
 }

@@ -6,8 +6,8 @@ namespace Runup.Dynamics.Plant;
 /// <summary>Rates of machine, shaft and DC bus while the inverter feeds the motor.</summary>
 /// <remarks>
 /// <para>
-/// States: λqs, λds, λqr, λdr (Wb), ωm (rad/s, mechanical), v (V, DC bus). The inverter is taken by its average: vqs = m·v, vds = 0 in the frame
-/// that turns with the voltage, and its power comes from the bus: i = 3/2·m·iqs. C·dv/dt = i_rectifier − 3/2·m·iqs − v·G − P/v.
+/// States: λqs, λds, λqr, λdr (Wb), ωm (rad/s, mechanical), v (V, DC bus). The inverter is taken by its average: vqs = mq·v, vds = md·v in the
+/// frame that turns with the voltage, and its power comes from the bus: i = 3/2·(mq·iqs + md·ids). C·dv/dt = i_rectifier − i − v·G − P/v.
 /// J·dωm/dt = Te − T_load(ωm) − stray.
 /// </para>
 /// <para>Stray loss brakes the shaft in proportion to speed and to the square of the current: it has its stated value at the rated point.</para>
@@ -17,20 +17,28 @@ internal struct FedRates : IShaftRates
     internal InductionMachine Machine;
     internal MagnetizingShare Share;
     internal double FrameRadPerS;
-    internal double Modulation;
-    internal double PerInertia;
+    internal double ModulationQ;
+    internal double ModulationD;
+    private double perInertia;
     internal double StrayPerSpeed;
-    internal LoadBranch Forward;
-    internal LoadBranch Backward;
+    private LoadBranch forward;
+    private LoadBranch backward;
     internal BusRates Bus;
     private LoadBranch load;
     private double perMovingInertia;
 
     /// <inheritdoc/>
-    public double HoldLowestNm { get; internal set; }
+    public double HoldLowestNm { get; private set; }
 
     /// <inheritdoc/>
-    public double HoldHighestNm { get; internal set; }
+    public double HoldHighestNm { get; private set; }
+
+    /// <summary>Puts a load on the shaft.</summary>
+    internal void Put(ShaftLoad next)
+    {
+        (perInertia, forward, backward) = (next.PerInertia, next.Forward, next.Backward);
+        (HoldLowestNm, HoldHighestNm) = (next.HoldLowestNm, next.HoldHighestNm);
+    }
 
     /// <inheritdoc/>
     public void Hold() => perMovingInertia = 0;
@@ -38,8 +46,8 @@ internal struct FedRates : IShaftRates
     /// <inheritdoc/>
     public void Release(int direction)
     {
-        perMovingInertia = PerInertia;
-        load = direction > 0 ? Forward : Backward;
+        perMovingInertia = perInertia;
+        load = direction > 0 ? forward : backward;
     }
 
     /// <inheritdoc/>
@@ -54,12 +62,12 @@ internal struct FedRates : IShaftRates
     {
         var i = Machine.Currents(Share, x1, x2, x3, x4);
         var slipRadPerS = FrameRadPerS - (Machine.PolePairs * x5);
-        d1 = (Modulation * x6) - (Machine.StatorOhm * i.QsA) - (FrameRadPerS * x2);
-        d2 = (FrameRadPerS * x1) - (Machine.StatorOhm * i.DsA);
+        d1 = (ModulationQ * x6) - (Machine.StatorOhm * i.QsA) - (FrameRadPerS * x2);
+        d2 = (ModulationD * x6) + (FrameRadPerS * x1) - (Machine.StatorOhm * i.DsA);
         d3 = -(Machine.RotorOhm * i.QrA) - (slipRadPerS * x4);
         d4 = (slipRadPerS * x3) - (Machine.RotorOhm * i.DrA);
         var strayNm = StrayPerSpeed * i.StatorSquareA2 * x5;
         d5 = perMovingInertia * (Machine.TorqueNm(i, x3, x4) - load.At(x5) - strayNm);
-        d6 = Bus.At(x6, 1.5 * Modulation * i.QsA);
+        d6 = Bus.At(x6, 1.5 * ((ModulationQ * i.QsA) + (ModulationD * i.DsA)));
     }
 }

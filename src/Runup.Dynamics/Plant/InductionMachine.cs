@@ -18,7 +18,7 @@ namespace Runup.Dynamics.Plant;
 /// </para>
 /// <para>Assumes sinusoidal windings, three equal phases, no saturation, one cage with constant resistance.</para>
 /// </remarks>
-[Source("krause-2013", "chapter 6, voltage and flux linkage equations in the arbitrary reference frame (from memory)")]
+[Source("krause", "chapter 6, voltage and flux linkage equations in the arbitrary reference frame (from memory)")]
 internal readonly struct InductionMachine
 {
     internal readonly double StatorOhm;

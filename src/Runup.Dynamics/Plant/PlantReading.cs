@@ -9,6 +9,12 @@ internal struct PlantReading
     /// <summary>Largest of that within the tick, in A.</summary>
     internal double LargestCurrentA;
 
+    /// <summary>Part of the output current along the axis of the voltage curve, rms, in A.</summary>
+    internal double AlongA;
+
+    /// <summary>Part across that axis, rms, in A.</summary>
+    internal double AcrossA;
+
     /// <summary>Output voltage, line to line rms, in V.</summary>
     internal double OutputV;
 

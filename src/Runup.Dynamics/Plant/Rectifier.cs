@@ -30,7 +30,7 @@ internal enum RectifierMode
 /// left out: the bus follows the characteristic without the choke's delay.
 /// </para>
 /// </remarks>
-[Source("mohan-2003", "chapter 5, three-phase rectifiers: average voltage, commutation, discontinuous conduction (from memory)")]
+[Source("mohan", "chapter 5, three-phase rectifiers: average voltage, commutation, discontinuous conduction (from memory)")]
 internal readonly struct Rectifier
 {
     // Current must not answer the bus voltage faster than this, so that steps of 1/16 ms stay stable; 1/s.

@@ -1,0 +1,76 @@
+using Runup.Dynamics.Integration;
+using Runup.Dynamics.Plant;
+using Runup.Engineering.Loads;
+using Runup.Engineering.Motors;
+using Runup.Quantities;
+
+namespace Runup.Dynamics;
+
+/// <summary>A start straight on a stiff supply, without a drive: the plain motor, integrated with chosen accuracy.</summary>
+/// <remarks>
+/// Voltage and frequency are constant from the moment of switching; the motor's fields are dead then. Relative tolerance of a step 1e-9.
+/// The moment within the period at which the switch closes does not matter to amplitude of current, torque and speed.
+/// </remarks>
+public sealed class LineStart
+{
+    private const double RelativeTolerance = 1e-9;
+    private const double AbsoluteTolerance = 1e-10;
+
+    private readonly DormandPrince stepper = new(RelativeTolerance, AbsoluteTolerance);
+    private FedRates rates;
+    private SixStates states;
+    private ShaftMotion motion = ShaftMotion.AtRest;
+    private double timeS;
+
+    /// <summary>Makes the motor at rest, just switched on.</summary>
+    /// <exception cref="ArgumentException">Inertia, a resistance or a reactance is zero.</exception>
+    public LineStart(EquivalentCircuit motor, DrivenMachine machine, LineVoltage voltage, ElectricalFrequency frequency)
+    {
+        ArgumentNullException.ThrowIfNull(motor);
+        ArgumentNullException.ThrowIfNull(machine);
+        SystemCheck.Require([.. SystemCheck.OfMotor(motor), .. SystemCheck.OfMachine(machine)], nameof(motor));
+        var load = new ShaftLoad(machine, motor);
+        rates.Machine = new InductionMachine(motor);
+        rates.FrameRadPerS = frequency.RadiansPerSecond;
+        rates.Share = rates.Machine.ShareAt(rates.FrameRadPerS);
+        rates.StrayPerSpeed = StrayBraking.PerSpeed(motor);
+        rates.Put(load);
+
+        // The supply stands in for the bus: a sixth state that nothing changes, the peak of the phase voltage.
+        rates.ModulationQ = 1;
+        states.X6 = voltage.Phase.Volts * Math.Sqrt(2);
+    }
+
+    /// <summary>Time since switching on.</summary>
+    public Duration Time => Duration.FromSeconds(timeS);
+
+    /// <summary>Stator current, rms of a sine of its present amplitude.</summary>
+    public LineCurrent Current => LineCurrent.FromAmperes(Currents.StatorRmsA);
+
+    /// <summary>Developed torque.</summary>
+    public Torque Torque => Torque.FromNewtonMetres(rates.DrivingTorqueNm(states));
+
+    /// <summary>Speed of the shaft.</summary>
+    public ShaftSpeed Speed => ShaftSpeed.FromRadiansPerSecond(states.X5);
+
+    internal MachineCurrents Currents => rates.Machine.Currents(rates.Share, states.X1, states.X2, states.X3, states.X4);
+
+    internal SixStates States => states;
+
+    internal FedRates Rates => rates;
+
+    /// <summary>Lets so much time pass.</summary>
+    /// <exception cref="InvalidOperationException">The states left the range of numbers.</exception>
+    public void Advance(Duration length)
+    {
+        var before = states;
+        motion.Advance(stepper, ref rates, ref states, length.Seconds);
+        if (!states.IsFinite)
+        {
+            states = before;
+            throw new InvalidOperationException($"The run leaves the range of numbers after {timeS:g4} s.");
+        }
+
+        timeS += length.Seconds;
+    }
+}

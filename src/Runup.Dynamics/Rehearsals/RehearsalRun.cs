@@ -1,0 +1,138 @@
+namespace Runup.Dynamics;
+
+/// <summary>One run of a rehearsal's script: the drive, its trace and what has been seen so far.</summary>
+internal sealed class RehearsalRun
+{
+    private const int TicksBetweenReports = 256;
+
+    private readonly DriveSimulation drive;
+    private readonly Trace trace = new();
+    private readonly EventWatch watch;
+    private readonly IProgress<double>? progress;
+    private readonly CancellationToken cancellation;
+    private readonly int ticksPerSample;
+    private readonly double longestS;
+    private long ticks;
+    private double plannedS;
+    private double peakA;
+    private double peakV;
+
+    internal RehearsalRun(Rehearsal rehearsal, IProgress<double>? progress, CancellationToken cancellation)
+    {
+        this.progress = progress;
+        this.cancellation = cancellation;
+        drive = new DriveSimulation(rehearsal.System, rehearsal.Settings);
+        watch = new EventWatch(rehearsal.System.Motor);
+        ticksPerSample = Math.Max(1, (int)Math.Round(rehearsal.SampleEvery.Seconds / DriveSimulation.TickSeconds));
+        longestS = rehearsal.Script.Sum(LongestS);
+        peakV = drive.Readings.DcBusV;
+        trace.Add(drive.Readings);
+    }
+
+    private bool Over => drive.Breakdown is not null || drive.Readings.State == DriveState.Tripped;
+
+    internal void Do(ScriptStep step)
+    {
+        switch (step)
+        {
+            case ScriptStep.Start start:
+                drive.Order = new DriveOrder(Run: true, start.FrequencyHz, StopKind.ByMethod);
+                break;
+            case ScriptStep.SetFrequency set:
+                drive.Order = drive.Order with { FrequencyHz = set.FrequencyHz };
+                break;
+            case ScriptStep.Stop stop:
+                drive.Order = drive.Order with { Run = false, Stop = stop.How };
+                break;
+            case ScriptStep.Wait wait:
+                Pass(wait.Length.Seconds, () => Over);
+                break;
+            case ScriptStep.UntilAtSpeed until:
+                Pass(until.AtMost.Seconds, () => Over || watch.AtSpeed);
+                break;
+            case ScriptStep.UntilStandstill until:
+                Pass(until.AtMost.Seconds, () => Over || watch.Standing);
+                break;
+            default:
+                throw new ArgumentOutOfRangeException(nameof(step), step, "A step of no known kind.");
+        }
+
+        plannedS += LongestS(step);
+    }
+
+    internal void PassAfterTrip(double lengthS)
+    {
+        if (drive.Readings.State == DriveState.Tripped)
+        {
+            Pass(lengthS, () => drive.Breakdown is not null);
+        }
+
+        progress?.Report(1);
+    }
+
+    internal RehearsalResult Result()
+    {
+        var tripped = drive.Readings.State == DriveState.Tripped && drive.Breakdown is null;
+        return new RehearsalResult
+        {
+            Trace = trace,
+            Events = watch.Events,
+            PeakCurrentA = peakA,
+            PeakDcBusV = peakV,
+            TimeToSpeedS = Between(TraceEventKind.Start, TraceEventKind.AtSpeed, watch.Events),
+            TimeToStopS = Between(TraceEventKind.Stop, TraceEventKind.Standstill, watch.Events.SkipWhile((_, i) => i < LastStop())),
+            Tripped = tripped ? drive.Readings.Trip : null,
+            Breakdown = drive.Breakdown,
+        };
+    }
+
+    private static double LongestS(ScriptStep step) => step switch
+    {
+        ScriptStep.Wait wait => wait.Length.Seconds,
+        ScriptStep.UntilAtSpeed until => until.AtMost.Seconds,
+        ScriptStep.UntilStandstill until => until.AtMost.Seconds,
+        _ => 0,
+    };
+
+    private static double? Between(TraceEventKind from, TraceEventKind to, IEnumerable<TraceEvent> events)
+    {
+        var rest = events.SkipWhile(e => e.What != from).ToList();
+        var end = rest.Find(e => e.What == to);
+        return rest.Count > 0 && end != default ? end.TimeS - rest[0].TimeS : null;
+    }
+
+    private int LastStop() => watch.Events.ToList().FindLastIndex(e => e.What == TraceEventKind.Stop);
+
+    // At least one tick, so that an order given just before is seen.
+    private void Pass(double lengthS, Func<bool> ended)
+    {
+        var last = Math.Max(1, (long)Math.Round(lengthS / DriveSimulation.TickSeconds));
+        for (var i = 0L; i < last; i++)
+        {
+            Tick();
+            if (ended())
+            {
+                return;
+            }
+
+            if (ticks % TicksBetweenReports == 0)
+            {
+                cancellation.ThrowIfCancellationRequested();
+                progress?.Report(Math.Min(1, (plannedS + (i * DriveSimulation.TickSeconds)) / longestS));
+            }
+        }
+    }
+
+    private void Tick()
+    {
+        drive.Tick();
+        ticks++;
+        watch.Look(drive);
+        peakA = Math.Max(peakA, drive.LargestCurrentA);
+        peakV = Math.Max(peakV, drive.LargestDcBusV);
+        if (ticks % ticksPerSample == 0 && drive.Breakdown is null)
+        {
+            trace.Add(drive.Readings);
+        }
+    }
+}
