@@ -51,7 +51,7 @@ internal sealed class YamlBuilder
             Refuse(second, "", "a second document in one file", "one file holds one; leave out the line `---`");
         }
 
-        return root;
+        return tooMuch ? null : root;
     }
 
     private YamlNode? Node(string path, Place? key, int depth)
@@ -117,6 +117,10 @@ internal sealed class YamlBuilder
             {
                 problems.Add(name.Place, childPath, $"the key stands twice, first in line {seen[name.Text]}", "keep one of the two");
             }
+            else if (start.Style == MappingStyle.Flow && entries.Count > 0 && JoinAtComma(entries[^1], name, value) is { } joined)
+            {
+                entries[^1] = joined;
+            }
             else if (value is not null)
             {
                 entries.Add(new YamlEntry(name.Text, value));
@@ -125,6 +129,21 @@ internal sealed class YamlBuilder
 
         var place = Close(start);
         return new YamlMap(path, key ?? place, place, start.Style == MappingStyle.Flow, entries);
+    }
+
+    // {output: 7,5 kW} is, to YAML, an output of 7 and a key named 5 kW.
+    private YamlEntry? JoinAtComma(YamlEntry before, YamlScalar name, YamlNode? value)
+    {
+        if (value is not YamlScalar { IsEmpty: true }
+            || name is not { IsPlain: true, Text: [>= '0' and <= '9', ..] }
+            || before.Value is not YamlScalar { IsPlain: true, Text: [.., >= '0' and <= '9'] } number)
+        {
+            return null;
+        }
+
+        var text = $"{number.Text},{name.Text}";
+        problems.Add(number, $"{Quote.Of(text)} in braces, where a comma ends a value", "a decimal point would do, or the value in quotes");
+        return new YamlEntry(before.Key, new YamlScalar(number.KeyPath, number.KeyPlace, number.Place with { End = name.Place.End }, text, isPlain: true));
     }
 
     private YamlList List(SequenceStart start, string path, Place? key, int depth)

@@ -5,11 +5,12 @@ namespace Runup.Files.Yaml;
 /// <summary>Reads the part of YAML that Runup's files use, with the place of every value.</summary>
 /// <remarks>
 /// Maps, lists and scalars of one document. Anchors, aliases, tags and directives are refused: they let a small file grow large
-/// and a value stand elsewhere than where it is read. No text makes this throw; whatever is wrong becomes a problem.
+/// and a value stand elsewhere than where it is read. No text makes this throw; whatever is wrong becomes a problem. A map may come
+/// together with problems (a key that stands twice), so that its reader can add its own: all of a file at once.
 /// </remarks>
 public static class YamlTree
 {
-    /// <summary>Reads a file's top-level map; null with problems when there is none to be had.</summary>
+    /// <summary>Reads a file's top-level map; null with problems when there is none to be had, and maybe problems beside it.</summary>
     public static YamlMap? ReadFile(string path, Problems problems) =>
         TextOfFile.Read(path, YamlLimits.Bytes, problems) is { } text ? Read(text, problems) : null;
 
@@ -43,7 +44,7 @@ public static class YamlTree
 
         if (root is YamlMap map)
         {
-            return problems.Count == before ? map : null;
+            return map;
         }
 
         if (problems.Count == before)

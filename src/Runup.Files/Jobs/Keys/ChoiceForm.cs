@@ -1,0 +1,32 @@
+using System.Text.Json.Nodes;
+using Runup.Files.Yaml;
+using Runup.Quantities;
+
+namespace Runup.Files.Jobs.Keys;
+
+/// <summary>One of a list of words.</summary>
+/// <typeparam name="T">What the words stand for.</typeparam>
+/// <param name="choices">The words.</param>
+internal sealed class ChoiceForm<T>(Choices<T> choices) : Form<T>
+{
+    internal override string Wanted => "one of " + Quote.List(choices.Words);
+
+    internal override FormReading<T>? Read(YamlScalar scalar, Desk desk)
+    {
+        if (choices.TryFind(scalar.Text.Trim(), out var value))
+        {
+            return new FormReading<T>(value, 0);
+        }
+
+        desk.Problems.Add(scalar, Quote.Of(scalar.Text), Spelling.Nearest(scalar.Text, choices.Words) is { } nearest
+            ? $"`{nearest}` would do, if that is meant; {Wanted}"
+            : Wanted + " would do");
+        return null;
+    }
+
+    // YAML 1.1 makes booleans of some words, such as no and off; an editor then compares booleans.
+    internal override JsonObject Schema() => new()
+    {
+        ["enum"] = new JsonArray([.. choices.Words.Select(w => (JsonNode)w)]),
+    };
+}

@@ -1,0 +1,16 @@
+using System.Text.Json.Nodes;
+using Runup.Files.Yaml;
+
+namespace Runup.Files.Jobs.Keys;
+
+/// <summary>Yes or no.</summary>
+internal sealed class FlagForm : Form<bool>
+{
+    internal override string Wanted => "`yes` or `no`";
+
+    internal override FormReading<bool>? Read(YamlScalar scalar, Desk desk) =>
+        scalar.AsFlag(desk.Problems) is { } flag ? new FormReading<bool>(flag, 0) : null;
+
+    // An editor that reads YAML 1.1 takes yes for a boolean, one that reads 1.2 for a word.
+    internal override JsonObject Schema() => new() { ["enum"] = new JsonArray("yes", "no", true, false) };
+}

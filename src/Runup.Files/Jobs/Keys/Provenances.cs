@@ -1,0 +1,62 @@
+using System.Text.Json.Nodes;
+using Runup.Commissioning.Survey;
+using Runup.Files.Yaml;
+using Runup.Quantities;
+
+namespace Runup.Files.Jobs.Keys;
+
+/// <summary>Reads where a datum comes from: <c>{value: 7.5 kW, from: plate, error: 2 %, note: "..."}</c>.</summary>
+internal static class Provenances
+{
+    private static readonly Choices<Provenance> Words = Choices.Of(
+        ("plate", Provenance.Plate),
+        ("drawing", Provenance.Drawing),
+        ("measured", Provenance.Measured),
+        ("told", Provenance.Told),
+        ("assumed", Provenance.Assumed));
+
+    /// <summary>Where a plain value comes from.</summary>
+    internal static Origin Plain { get; } = new(Provenance.Unstated, null, null);
+
+    /// <summary>The value's node and its origin; either is null with a problem where it can't be read.</summary>
+    internal static (YamlNode? Value, Origin? Origin) Read(YamlMap map, string wanted, Desk desk)
+    {
+        var before = desk.Problems.Count;
+        var reader = new MapReader(map, desk.Problems);
+        var value = reader.Node("value", wanted + " would do");
+        var from = reader.Choice("from", Words) ?? Provenance.Unstated;
+        var error = reader.Node("error") is { } node ? Error(node, desk) : null;
+        var note = reader.Text("note");
+        reader.Done();
+        return (value, desk.Problems.Count == before ? new Origin(from, error, note) : null);
+    }
+
+    /// <summary>What the long form must look like, for an editor.</summary>
+    internal static JsonObject Schema(JsonObject value) => new()
+    {
+        ["type"] = "object",
+        ["additionalProperties"] = false,
+        ["required"] = new JsonArray("value"),
+        ["properties"] = new JsonObject
+        {
+            ["value"] = value,
+            ["from"] = new JsonObject { ["description"] = "Where it comes from", ["enum"] = new JsonArray([.. Words.Words.Select(w => (JsonNode)w)]) },
+            ["error"] = new JsonObject { ["description"] = "How far it may be wrong, as a part of the value", ["type"] = "string", ["pattern"] = QuantityPattern.For(Dimension.Fraction) },
+            ["note"] = new JsonObject { ["description"] = "A remark", ["type"] = "string" },
+        },
+    };
+
+    private static Fraction? Error(YamlNode node, Desk desk)
+    {
+        if (node is not YamlScalar { IsEmpty: false } scalar)
+        {
+            desk.Problems.Add(node, node.Described, "a part of the value, such as `2 %`, would do");
+            return null;
+        }
+
+        return QuantityWords.Read(scalar, Dimension.Fraction, Bound.AboveZero, desk) is { } read ? Fraction.FromRatio(read.Quantity) : null;
+    }
+
+    /// <summary>Where a datum comes from, and how far it may be wrong.</summary>
+    internal sealed record Origin(Provenance From, Fraction? Error, string? Note);
+}

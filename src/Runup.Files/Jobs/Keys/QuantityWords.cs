@@ -1,0 +1,51 @@
+using System.Text.Json.Nodes;
+using Runup.Files.Yaml;
+using Runup.Quantities;
+
+namespace Runup.Files.Jobs.Keys;
+
+/// <summary>What reading a quantity needs whatever its type: compiled once, not once for each type.</summary>
+internal static class QuantityWords
+{
+    internal static string Wanted(Dimension dimension) => dimension == Dimension.PureNumber
+        ? "a number without a unit"
+        : $"a number with its unit ({string.Join(", ", dimension.Units.Take(4).Select(u => u.Symbol))})";
+
+    internal static Reading<double>.Value? Read(YamlScalar scalar, Dimension dimension, Bound bound, Desk desk)
+    {
+        switch (QuantityText.ReadSi(dimension, scalar.Text))
+        {
+            case Reading<double>.Problem p:
+                desk.Problems.Add(scalar, p.Found, p.WouldDo);
+                return null;
+            case Reading<double>.Value v when IsWithin(v.Quantity, bound):
+                desk.Notice(scalar, v.Notation);
+                return v;
+            default:
+                desk.Problems.Add(scalar, Quote.Of(scalar.Text), Limits(dimension, bound));
+                return null;
+        }
+    }
+
+    internal static JsonObject Schema(Dimension dimension)
+    {
+        var text = new JsonObject { ["type"] = "string", ["pattern"] = QuantityPattern.For(dimension) };
+        return dimension == Dimension.PureNumber
+            ? new JsonObject { ["anyOf"] = new JsonArray(new JsonObject { ["type"] = "number" }, text) }
+            : text;
+    }
+
+    private static bool IsWithin(double si, Bound bound) => bound switch
+    {
+        Bound.AboveZero => si > 0,
+        Bound.PartOfWhole => si is > 0 and <= 1,
+        _ => true,
+    };
+
+    private static string Limits(Dimension dimension, Bound bound) => (bound, dimension == Dimension.Fraction) switch
+    {
+        (Bound.PartOfWhole, true) => "more than 0 % and at most 100 % would do",
+        (Bound.PartOfWhole, false) => "more than 0 and at most 1 would do",
+        _ => "a value above zero would do",
+    };
+}
