@@ -16,16 +16,21 @@ public static class ProfileReader
     /// <param name="path">The file.</param>
     /// <param name="problems">Where problems go.</param>
     /// <param name="cautions">Where that goes which does not stand in the way of using it; null where nobody wants to know.</param>
-    public static DriveProfile? ReadFile(string path, Problems problems, Problems? cautions = null) =>
-        YamlTree.ReadFile(path, problems) is { } root ? Read(root, problems, cautions) : null;
-
-    /// <summary>Reads a text; null with problems where it is not a profile that may be used.</summary>
-    public static DriveProfile? Read(string text, Problems problems, Problems? cautions = null) =>
-        YamlTree.Read(text, problems) is { } root ? Read(root, problems, cautions) : null;
-
-    private static DriveProfile? Read(YamlMap root, Problems problems, Problems? cautions)
+    public static DriveProfile? ReadFile(string path, Problems problems, Problems? cautions = null)
     {
         var before = problems.Count;
+        return YamlTree.ReadFile(path, problems) is { } root ? Read(root, before, problems, cautions) : null;
+    }
+
+    /// <summary>Reads a text; null with problems where it is not a profile that may be used.</summary>
+    public static DriveProfile? Read(string text, Problems problems, Problems? cautions = null)
+    {
+        var before = problems.Count;
+        return YamlTree.Read(text, problems) is { } root ? Read(root, before, problems, cautions) : null;
+    }
+
+    private static DriveProfile? Read(YamlMap root, int before, Problems problems, Problems? cautions)
+    {
         var file = new MapReader(root, problems);
         if (!IsKnownFormat(file))
         {
