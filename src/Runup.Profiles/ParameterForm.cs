@@ -44,4 +44,4 @@ public sealed record NamedValue(long Raw, string Label);
 /// <summary>Lowest and highest value, in counts.</summary>
 /// <param name="Low">Lowest.</param>
 /// <param name="High">Highest.</param>
-public readonly record struct ParameterRange(long Low, long High);
+public sealed record ParameterRange(long Low, long High);

@@ -1,16 +1,14 @@
-using System.Collections.Immutable;
-
 namespace Runup.Profiles;
 
 /// <summary>What the parameters of a drive hold, in counts, by parameter number; immutable.</summary>
 public sealed class ParameterValues
 {
-    private readonly ImmutableDictionary<string, long> values;
+    private readonly Dictionary<string, long> values;
 
-    private ParameterValues(ImmutableDictionary<string, long> values) => this.values = values;
+    private ParameterValues(Dictionary<string, long> values) => this.values = values;
 
     /// <summary>Nothing is known.</summary>
-    public static ParameterValues Empty { get; } = new(ImmutableDictionary.Create<string, long>(StringComparer.Ordinal));
+    public static ParameterValues Empty { get; } = new(new Dictionary<string, long>(StringComparer.Ordinal));
 
     /// <summary>The numbers of the parameters that have a value, in ordinal order.</summary>
     public IEnumerable<string> Numbers => values.Keys.Order(StringComparer.Ordinal);
@@ -22,27 +20,49 @@ public sealed class ParameterValues
     public long? this[string number] => values.TryGetValue(number, out var raw) ? raw : null;
 
     /// <summary>Factory values of every parameter on a size of the drive.</summary>
-    public static ParameterValues Defaults(DriveProfile profile, DriveSize size) =>
-        From(profile.Parameters.Select(p => KeyValuePair.Create(p.Number, p.DefaultRaw(size))));
+    public static ParameterValues Defaults(DriveProfile profile, DriveSize size)
+    {
+        var all = new Dictionary<string, long>(profile.Parameters.Count, StringComparer.Ordinal);
+        foreach (var parameter in profile.Parameters)
+        {
+            all.Add(parameter.Number, parameter.DefaultRaw(size));
+        }
+
+        return new(all);
+    }
 
     /// <summary>Values from pairs; a later one of the same number wins.</summary>
     public static ParameterValues From(IEnumerable<KeyValuePair<string, long>> pairs)
     {
-        var builder = Empty.values.ToBuilder();
+        var all = new Dictionary<string, long>(StringComparer.Ordinal);
         foreach (var (number, raw) in pairs)
         {
-            builder[number] = raw;
+            all[number] = raw;
         }
 
-        return new(builder.ToImmutable());
+        return new(all);
     }
 
     /// <summary>These values with one more or changed.</summary>
-    public ParameterValues With(string number, long raw) => new(values.SetItem(number, raw));
+    public ParameterValues With(string number, long raw) => new(new Dictionary<string, long>(values, StringComparer.Ordinal) { [number] = raw });
 
     /// <summary>These values overlaid by others, which win.</summary>
-    public ParameterValues With(ParameterValues others) => new(values.SetItems(others.values));
+    public ParameterValues With(ParameterValues others)
+    {
+        var both = new Dictionary<string, long>(values, StringComparer.Ordinal);
+        foreach (var (number, raw) in others.values)
+        {
+            both[number] = raw;
+        }
+
+        return new(both);
+    }
 
     /// <summary>These values without one.</summary>
-    public ParameterValues Without(string number) => new(values.Remove(number));
+    public ParameterValues Without(string number)
+    {
+        var rest = new Dictionary<string, long>(values, StringComparer.Ordinal);
+        rest.Remove(number);
+        return new(rest);
+    }
 }

@@ -1,17 +1,17 @@
 using System.Collections;
-using System.Collections.Immutable;
 
 namespace Runup.Settings;
 
 /// <summary>Values of some settings; immutable.</summary>
 public sealed class SettingSet : IEnumerable<KeyValuePair<Setting, SettingValue>>
 {
-    private readonly ImmutableDictionary<Setting, SettingValue> values;
+    // Never changed once the set is made. Copied for each change: sets are small, and an immutable map costs more at start than all copies.
+    private readonly Dictionary<Setting, SettingValue> values;
 
-    private SettingSet(ImmutableDictionary<Setting, SettingValue> values) => this.values = values;
+    private SettingSet(Dictionary<Setting, SettingValue> values) => this.values = values;
 
     /// <summary>No settings.</summary>
-    public static SettingSet Empty { get; } = new(ImmutableDictionary<Setting, SettingValue>.Empty);
+    public static SettingSet Empty { get; } = new([]);
 
     /// <summary>How many settings have a value.</summary>
     public int Count => values.Count;
@@ -29,7 +29,7 @@ public sealed class SettingSet : IEnumerable<KeyValuePair<Setting, SettingValue>
             (SettingForm.OneOf choices, SettingValue.Choice c) => choices.Choices.Contains(c.Name, StringComparer.Ordinal),
             _ => false,
         };
-        return fits ? new(values.SetItem(setting, value)) : throw new ArgumentException($"{setting.Name} does not take {value}.", nameof(value));
+        return fits ? new(new Dictionary<Setting, SettingValue>(values) { [setting] = value }) : throw new ArgumentException($"{setting.Name} does not take {value}.", nameof(value));
     }
 
     /// <summary>This set with a number, in SI.</summary>
@@ -39,7 +39,16 @@ public sealed class SettingSet : IEnumerable<KeyValuePair<Setting, SettingValue>
     public SettingSet With(Setting setting, string choice) => With(setting, new SettingValue.Choice(choice));
 
     /// <summary>This set overlaid by another, whose values win.</summary>
-    public SettingSet With(SettingSet other) => new(values.SetItems(other.values));
+    public SettingSet With(SettingSet other)
+    {
+        var both = new Dictionary<Setting, SettingValue>(values);
+        foreach (var (setting, value) in other.values)
+        {
+            both[setting] = value;
+        }
+
+        return new(both);
+    }
 
     /// <summary>The number of a setting in SI, or null where it has none.</summary>
     public double? Number(Setting setting) => this[setting] is SettingValue.Number n ? n.Si : null;
@@ -48,8 +57,13 @@ public sealed class SettingSet : IEnumerable<KeyValuePair<Setting, SettingValue>
     public string? Choice(Setting setting) => this[setting] is SettingValue.Choice c ? c.Name : null;
 
     /// <inheritdoc/>
-    public IEnumerator<KeyValuePair<Setting, SettingValue>> GetEnumerator() =>
-        values.OrderBy(v => v.Key.Name, StringComparer.Ordinal).GetEnumerator();
+    public IEnumerator<KeyValuePair<Setting, SettingValue>> GetEnumerator()
+    {
+        foreach (var setting in values.Keys.OrderBy(s => s.Name, StringComparer.Ordinal))
+        {
+            yield return KeyValuePair.Create(setting, values[setting]);
+        }
+    }
 
     /// <inheritdoc/>
     IEnumerator IEnumerable.GetEnumerator() => GetEnumerator();

@@ -6,8 +6,6 @@ namespace Runup.Files.Profiles;
 /// <summary>Reads how the drive is commanded, read and told to store.</summary>
 internal static class CommandReader
 {
-    private static readonly string[] Kinds = [.. ReadingKindNames.All.Select(k => k.Name)];
-
     internal static CommandInterface? Read(MapReader? map, ParameterRows parameters)
     {
         if (map is null)
@@ -35,9 +33,9 @@ internal static class CommandReader
     internal static IReadOnlyList<DriveReading> ReadReadings(MapReader? map, ParameterRows parameters)
     {
         var readings = new List<DriveReading>();
-        foreach (var name in map is null ? [] : Kinds)
+        foreach (var name in map is null ? [] : ReadingKindNames.All)
         {
-            if (map!.Node(name) is { } node && ReadReading(map, node, ReadingKindNames.All.First(k => string.Equals(k.Name, name, StringComparison.Ordinal)).Kind, parameters) is { } reading)
+            if (map!.Node(name) is { } node && ReadReading(map, node, ReadingKindNames.Find(name)!.Value, parameters) is { } reading)
             {
                 Expect(map, name, reading.Parameter, ParameterAccess.ReadOnly);
                 readings.Add(reading);
@@ -96,7 +94,7 @@ internal static class CommandReader
     {
         if (parameter is not null && parameter.Access != access)
         {
-            var wanted = ParameterReader.Accesses.Words.First(w => ParameterReader.Accesses.TryFind(w, out var a) && a == access);
+            var wanted = ParameterReader.WordOf(access);
             map.Fault(key, $"parameter `{parameter.Number}` does not have `access: {wanted}`", $"give its row `access: {wanted}`, or name another parameter");
         }
     }

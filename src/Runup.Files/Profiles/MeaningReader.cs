@@ -47,6 +47,12 @@ internal static class MeaningReader
             return null;
         }
 
-        return new Meaning.Quantity(setting, conversion, specials.Counterparts.ToDictionary(c => c.Key, c => c.Value is [var value] ? value : null));
+        var says = new Dictionary<long, SettingValue?>();
+        foreach (var (raw, counterpart) in specials.Counterparts)
+        {
+            says.Add(raw, counterpart is [var value] ? value : null);
+        }
+
+        return new Meaning.Quantity(setting, conversion, says);
     }
 }

@@ -7,14 +7,23 @@ namespace Runup.Files.Profiles;
 /// <summary>Reads the rows of a profile's parameters.</summary>
 internal static class ParameterReader
 {
-    internal static Choices<WordOrder> WordOrders { get; } = Choices.Of(("low-first", WordOrder.LowFirst), ("high-first", WordOrder.HighFirst));
+    private static readonly Choices<string> WordOrders = Choices.Words("low-first", "high-first");
 
-    internal static Choices<ParameterAccess> Accesses { get; } = Choices.Of(
-        ("any-time", ParameterAccess.AnyTime),
-        ("stopped-only", ParameterAccess.StoppedOnly),
-        ("read-only", ParameterAccess.ReadOnly),
-        ("action", ParameterAccess.Action),
-        ("command", ParameterAccess.Command));
+    // In the order of the access levels.
+    private static readonly string[] AccessWords = ["any-time", "stopped-only", "read-only", "action", "command"];
+
+    private static readonly Choices<string> Accesses = Choices.Words(AccessWords);
+
+    /// <summary>The word of an access level in a profile's file.</summary>
+    internal static string WordOf(ParameterAccess access) => AccessWords[(int)access];
+
+    /// <summary>The order of words that a key gives, or null.</summary>
+    internal static WordOrder? ReadWordOrder(MapReader map) => map.Word("word-order", WordOrders) switch
+    {
+        null => null,
+        "high-first" => WordOrder.HighFirst,
+        _ => WordOrder.LowFirst,
+    };
 
     internal static ParameterRows ReadGroups(MapReader file, RowDefaults defaults, ChoiceLists lists)
     {
@@ -38,7 +47,7 @@ internal static class ParameterReader
     {
         var before = map.Problems.Count;
         var name = map.Text("name", "the name on the make's list would do");
-        var access = map.Choice("access", Accesses) ?? ParameterAccess.StoppedOnly;
+        var access = map.Word("access", Accesses) is { } word ? (ParameterAccess)Array.IndexOf(AccessWords, word) : ParameterAccess.StoppedOnly;
         var register = Register(map, number);
         var width = map.Whole("width", 16, 32) ?? defaults.Width;
         if (width is not (16 or 32))
@@ -47,7 +56,7 @@ internal static class ParameterReader
         }
 
         var signed = map.Flag("signed") ?? defaults.Signed;
-        var order = map.Choice("word-order", WordOrders) ?? defaults.WordOrder;
+        var order = ReadWordOrder(map) ?? defaults.WordOrder;
         var isVolatile = map.Flag("volatile") ?? access is not (ParameterAccess.AnyTime or ParameterAccess.StoppedOnly);
         var needsRestart = map.Flag("needs-restart") ?? false;
         var after = map.List("after").Select(n => n.AsText(map.Problems)).OfType<string>().ToList();

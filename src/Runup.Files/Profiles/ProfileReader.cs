@@ -41,7 +41,7 @@ public static class ProfileReader
         var title = file.Text("title") ?? family;
         var identity = IdentityReader.Read(file.Group("identity"));
         var width = file.Whole("width", 16, 32) ?? 16;
-        var defaults = new RowDefaults(width, file.Flag("signed") ?? false, file.Choice("word-order", ParameterReader.WordOrders) ?? WordOrder.LowFirst);
+        var defaults = new RowDefaults(width, file.Flag("signed") ?? false, ParameterReader.ReadWordOrder(file) ?? WordOrder.LowFirst);
         var lists = ChoiceLists.Read(file.Group("lists"));
         var rows = ParameterReader.ReadGroups(file, defaults, lists);
         var sizes = SizeReader.Read(file, rows);

@@ -11,11 +11,11 @@ internal sealed record CommonRating
 
     internal required int Phases { get; init; }
 
-    internal required IReadOnlyList<(string Name, Fraction Overload, Duration For, Duration Every)> Cycles { get; init; }
+    internal required IReadOnlyList<CommonCycle> Cycles { get; init; }
 
-    internal required (string Of, Fraction Overload, Duration For) Peak { get; init; }
+    internal required CommonCycle Peak { get; init; }
 
-    internal required (string Of, Fraction Overload) Overcurrent { get; init; }
+    internal required CommonCycle Overcurrent { get; init; }
 
     internal required DcVoltage OvervoltageTrip { get; init; }
 
@@ -33,15 +33,16 @@ internal sealed record CommonRating
 
     internal required Duration? RiseTime { get; init; }
 
-    internal DriveRating Of(ShaftPower power, Capacitance bus, Resistance? lowest, Fraction choke, IReadOnlyDictionary<string, LineCurrent> currents) => new()
+    /// <summary>The rating of a size with its continuous currents in the order of the cycles.</summary>
+    internal DriveRating Of(ShaftPower power, Capacitance bus, Resistance? lowest, Fraction choke, LineCurrent[] currents) => new()
     {
         NominalPower = power,
         SupplyVoltage = Supply,
         SupplyPhases = Phases,
-        Overloads = [.. Cycles.Select(c => new OverloadCycle(c.Name, currents[c.Name], c.Overload, c.For, c.Every))],
-        PeakCurrent = LineCurrent.FromAmperes(currents[Peak.Of].Amperes * Peak.Overload.Ratio),
+        Overloads = [.. Cycles.Select((c, i) => new OverloadCycle(c.Name, currents[i], c.Overload, c.For, c.Every))],
+        PeakCurrent = Times(Peak, currents),
         PeakTime = Peak.For,
-        OvercurrentTrip = LineCurrent.FromAmperes(currents[Overcurrent.Of].Amperes * Overcurrent.Overload.Ratio),
+        OvercurrentTrip = Times(Overcurrent, currents),
         BusCapacitance = bus,
         DcChoke = choke,
         LowestBrakingResistance = lowest,
@@ -54,7 +55,23 @@ internal sealed record CommonRating
         AmbientDerating = Ambient,
         AltitudeDerating = Altitude,
     };
+
+    private LineCurrent Times(CommonCycle overload, LineCurrent[] currents)
+    {
+        for (var i = 0; i < currents.Length; i++)
+        {
+            if (string.Equals(Cycles[i].Name, overload.Name, StringComparison.Ordinal))
+            {
+                return LineCurrent.FromAmperes(currents[i].Amperes * overload.Overload.Ratio);
+            }
+        }
+
+        throw new InvalidOperationException("The reader refuses an overload cycle that is not there.");
+    }
 }
+
+/// <summary>So much of the continuous current of a named cycle, for so long, once in so long; zero where that is not said.</summary>
+internal sealed record CommonCycle(string Name, Fraction Overload, Duration For, Duration Every);
 
 /// <summary>Reads the ratings that sizes share.</summary>
 internal static class RatingReader
@@ -85,12 +102,10 @@ internal static class RatingReader
 
         var cycles = Cycles(map);
         var peak = map.Group("peak", "`{overload: 180 %, of: heavy, for: 2 s}` would do");
-        var (peakOf, peakOverload) = Overload(peak, cycles);
         var peakFor = peak?.Quantity<Duration>("for", "how long the peak may flow would do");
-        peak?.Done();
+        var peakOverload = Overload(peak, cycles, peakFor);
         var trip = map.Group("overcurrent-trip", "`{overload: 220 %, of: heavy}` would do");
-        var (tripOf, tripOverload) = Overload(trip, cycles);
-        trip?.Done();
+        var tripOverload = Overload(trip, cycles, null);
         var overvoltage = map.Quantity<DcVoltage>("overvoltage-trip", "the DC bus voltage at which it trips would do");
         var control = map.Quantity<DcVoltage>("overvoltage-control", "the DC bus voltage at which deceleration is stretched would do");
         var chopper = map.Quantity<DcVoltage>("chopper", "the DC bus voltage at which the chopper switches on would do");
@@ -110,8 +125,8 @@ internal static class RatingReader
             Supply = (lowest!.Value, highest!.Value),
             Phases = phases!.Value,
             Cycles = cycles,
-            Peak = (peakOf!, peakOverload!.Value, peakFor!.Value),
-            Overcurrent = (tripOf!, tripOverload!.Value),
+            Peak = peakOverload!,
+            Overcurrent = tripOverload!,
             OvervoltageTrip = overvoltage!.Value,
             OvervoltageControl = control!.Value,
             Chopper = chopper!.Value,
@@ -123,9 +138,9 @@ internal static class RatingReader
         };
     }
 
-    private static List<(string Name, Fraction Overload, Duration For, Duration Every)> Cycles(MapReader map)
+    private static List<CommonCycle> Cycles(MapReader map)
     {
-        var cycles = new List<(string, Fraction, Duration, Duration)>();
+        var cycles = new List<CommonCycle>();
         foreach (var entry in map.Group("overload-cycles", "`normal: {overload: 110 %, for: 60 s, every: 600 s}` would do")?.Map.Entries ?? [])
         {
             if (entry.Value.AsGroup(map.Problems) is not { } cycle)
@@ -139,49 +154,55 @@ internal static class RatingReader
             cycle.Done();
             if (overload is not null && lasts is not null && every is not null)
             {
-                cycles.Add((entry.Key, overload.Value, lasts.Value, every.Value));
+                cycles.Add(new CommonCycle(entry.Key, overload.Value, lasts.Value, every.Value));
             }
         }
 
         return cycles;
     }
 
-    private static (string? Of, Fraction? Overload) Overload(MapReader? map, List<(string Name, Fraction Overload, Duration For, Duration Every)> cycles)
+    private static CommonCycle? Overload(MapReader? map, List<CommonCycle> cycles, Duration? lasts)
     {
         if (map is null)
         {
-            return (null, null);
+            return null;
         }
 
         var overload = map.Quantity<Fraction>("overload", "per cent of a continuous current would do");
         var of = map.Text("of", "the overload cycle whose continuous current is meant would do");
-        if (of is not null && cycles.All(c => !string.Equals(c.Name, of, StringComparison.Ordinal)))
+        map.Done();
+        if (of is not null && cycles.TrueForAll(c => !string.Equals(c.Name, of, StringComparison.Ordinal)))
         {
             map.Fault("of", $"there is no overload cycle {Quote.Of(of)}", "one of " + Quote.List(cycles.Select(c => c.Name)) + " would do");
         }
 
-        return (of, overload);
+        return overload is null || of is null ? null : new CommonCycle(of, overload.Value, lasts ?? default, default);
     }
 
-    private static List<(SwitchingFrequency Frequency, Fraction Current)> Switching(MapReader map)
+    private static (SwitchingFrequency Frequency, Fraction Current)[] Switching(MapReader map)
     {
-        var points = new List<(SwitchingFrequency Frequency, Fraction Current)>();
-        foreach (var entry in map.Group("switching-derating", "`{2 kHz: 100 %, 4 kHz: 100 %, 8 kHz: 85 %}` would do")?.Map.Entries ?? [])
+        var entries = map.Group("switching-derating", "`{2 kHz: 100 %, 4 kHz: 100 %, 8 kHz: 85 %}` would do")?.Map.Entries ?? [];
+        var points = new (SwitchingFrequency Frequency, Fraction Current)[entries.Count];
+        for (var i = 0; i < points.Length; i++)
         {
-            var frequency = QuantityText.Read<SwitchingFrequency>(entry.Key);
-            if (frequency is not Reading<SwitchingFrequency>.Value at)
+            var node = entries[i].Value;
+            if (QuantityText.Read<SwitchingFrequency>(entries[i].Key) is not Reading<SwitchingFrequency>.Value at)
             {
-                map.Problems.Add(entry.Value.KeyPlace, entry.Value.KeyPath, $"{Quote.Of(entry.Key)} is not a frequency", "a frequency such as `4 kHz` would do");
+                map.Problems.Add(node.KeyPlace, node.KeyPath, $"{Quote.Of(entries[i].Key)} is not a frequency", "a frequency such as `4 kHz` would do");
             }
-            else if (entry.Value.AsQuantity<Fraction>(map.Problems) is { } current)
+            else if (node.AsQuantity<Fraction>(map.Problems) is { } current)
             {
-                points.Add((at.Quantity, current.Quantity));
+                points[i] = (at.Quantity, current.Quantity);
+                if (i > 0 && points[i].Frequency.Hertz <= points[i - 1].Frequency.Hertz)
+                {
+                    map.Problems.Add(node.KeyPlace, node.KeyPath, "a frequency that is not above the one before", "from the lowest to the highest, each once");
+                }
             }
         }
 
-        if (!points.SequenceEqual(points.OrderBy(p => p.Frequency.Hertz)) || points.Select(p => p.Frequency).Distinct().Count() < points.Count)
+        if (points.Length == 0 && map.Map.Find("switching-derating") is YamlMap)
         {
-            map.Fault("switching-derating", "frequencies that do not rise", "from the lowest to the highest, each once");
+            map.Fault("switching-derating", "no frequency", "at least one, such as `4 kHz: 100 %`, would do");
         }
 
         return points;

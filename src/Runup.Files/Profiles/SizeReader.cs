@@ -57,24 +57,22 @@ internal static class SizeReader
             : common.Of(power.Value, bus.Value, lowest, choke, currents);
     }
 
-    private static Dictionary<string, LineCurrent>? Currents(MapReader map, CommonRating? common)
+    private static LineCurrent[]? Currents(MapReader map, CommonRating? common)
     {
         if (map.Group("currents", "the continuous current of each overload cycle would do, such as `{normal: 17 A, heavy: 13.6 A}`") is not { } group || common is null)
         {
             return null;
         }
 
-        var currents = new Dictionary<string, LineCurrent>(StringComparer.Ordinal);
-        foreach (var cycle in common.Cycles)
+        var before = map.Problems.Count;
+        var currents = new LineCurrent[common.Cycles.Count];
+        for (var i = 0; i < currents.Length; i++)
         {
-            if (group.Quantity<LineCurrent>(cycle.Name, "the continuous current of this overload cycle would do") is { } current)
-            {
-                currents.Add(cycle.Name, current);
-            }
+            currents[i] = group.Quantity<LineCurrent>(common.Cycles[i].Name, "the continuous current of this overload cycle would do") ?? default;
         }
 
         group.Done();
-        return currents.Count == common.Cycles.Count ? currents : null;
+        return map.Problems.Count == before ? currents : null;
     }
 
     private static Dictionary<string, long> Values(MapReader map, string key, ParameterRows rows)

@@ -10,7 +10,7 @@ internal static class TripReader
 {
     internal static TripCodes Read(MapReader? map)
     {
-        var codes = new List<(long, TripCause)>();
+        var codes = new List<TripCode>();
         foreach (var entry in map?.Map.Entries ?? [])
         {
             var problems = map!.Problems;
@@ -22,7 +22,7 @@ internal static class TripReader
             {
                 if (TripCauseNames.Find(name) is { } cause)
                 {
-                    codes.Add((code, cause));
+                    codes.Add(new TripCode(code, cause));
                 }
                 else
                 {

@@ -31,15 +31,20 @@ public enum ReadingKind
 /// <summary>The names of readings in drive profiles.</summary>
 public static class ReadingKindNames
 {
-    /// <summary>All names with their kinds.</summary>
-    public static IReadOnlyList<(string Name, ReadingKind Kind)> All { get; } =
-    [
-        ("output-frequency", ReadingKind.OutputFrequency), ("output-current", ReadingKind.OutputCurrent), ("dc-bus-voltage", ReadingKind.DcBusVoltage),
-        ("output-voltage", ReadingKind.OutputVoltage), ("torque", ReadingKind.Torque), ("speed", ReadingKind.Speed), ("state", ReadingKind.State), ("last-trip", ReadingKind.LastTrip),
-    ];
+    private static readonly string[] Names = ["output-frequency", "output-current", "dc-bus-voltage", "output-voltage", "torque", "speed", "state", "last-trip"];
+
+    /// <summary>All names, in the order of the kinds.</summary>
+    public static IReadOnlyList<string> All => Names;
 
     /// <summary>The kind's name.</summary>
-    public static string Name(this ReadingKind kind) => All.First(a => a.Kind == kind).Name;
+    public static string Name(this ReadingKind kind) => Names[(int)kind];
+
+    /// <summary>The kind of a name, or null.</summary>
+    public static ReadingKind? Find(string name)
+    {
+        var place = Array.IndexOf(Names, name);
+        return place < 0 ? null : (ReadingKind)place;
+    }
 }
 
 /// <summary>A reading: the parameter that shows it, and how its number becomes the quantity.</summary>

@@ -4,7 +4,7 @@ namespace Runup.Profiles;
 
 /// <summary>A make's trip codes with their causes in our vocabulary; 0 is no trip.</summary>
 /// <param name="Codes">Codes with their causes, in the make's order; several codes may have one cause.</param>
-public sealed record TripCodes(IReadOnlyList<(long Code, TripCause Cause)> Codes)
+public sealed record TripCodes(IReadOnlyList<TripCode> Codes)
 {
     /// <summary>No codes are known.</summary>
     public static TripCodes None { get; } = new([]);
@@ -37,3 +37,8 @@ public sealed record TripCodes(IReadOnlyList<(long Code, TripCause Cause)> Codes
         return cause == TripCause.None ? 0 : null;
     }
 }
+
+/// <summary>A make's code of a trip with its cause.</summary>
+/// <param name="Code">The code.</param>
+/// <param name="Cause">The cause.</param>
+public sealed record TripCode(long Code, TripCause Cause);

@@ -23,9 +23,12 @@ internal static class EssentialsLint
 
     internal static IEnumerable<LintFinding> Check(DriveProfile profile)
     {
-        foreach (var (setting, without) in Essential.Where(e => profile.Carrying(e.Setting).Count == 0))
+        foreach (var (setting, without) in Essential)
         {
-            yield return ProfileLint.Caution(null, null, $"no parameter means `{setting.Name}`: {without}", "add its row, if the drive has it");
+            if (profile.Carrying(setting).Count == 0)
+            {
+                yield return ProfileLint.Caution(null, null, $"no parameter means `{setting.Name}`: {without}", "add its row, if the drive has it");
+            }
         }
 
         if (profile.Command is null)

@@ -28,7 +28,7 @@ internal static class MeaningLint
         {
             if (parameter.Meaning is Meaning.Choice choice && Doubled(choice) is { } twice)
             {
-                yield return ProfileLint.Caution(parameter.Number, "choices", $"choices {twice.First} and {twice.Second} say the same: only a person can take the second", "say `is: no-counterpart` for the one that is not to be proposed");
+                yield return ProfileLint.Caution(parameter.Number, "choices", $"{twice}: only a person can take the second", "say `is: no-counterpart` for the one that is not to be proposed");
             }
         }
     }
@@ -38,16 +38,15 @@ internal static class MeaningLint
         && carrying.Count(p => p.Meaning is Meaning.Quantity { Conversion: Conversion.SpeedChange }) == 1
         && carrying.Count(p => p.Meaning is Meaning.Quantity { Conversion: Conversion.ChangeTime }) == 1;
 
-    private static (long First, long Second)? Doubled(Meaning.Choice choice)
+    private static string? Doubled(Meaning.Choice choice)
     {
-        var said = choice.Counterparts.Where(c => c.Value is not null).ToList();
-        for (var i = 0; i < said.Count; i++)
+        foreach (var (first, said) in choice.Counterparts)
         {
-            for (var j = i + 1; j < said.Count; j++)
+            foreach (var (second, again) in choice.Counterparts)
             {
-                if (said[i].Value!.SequenceEqual<SettingValue>(said[j].Value!))
+                if (first < second && said is not null && again is not null && said.SequenceEqual<SettingValue>(again))
                 {
-                    return (said[i].Key, said[j].Key);
+                    return $"choices {first} and {second} say the same";
                 }
             }
         }

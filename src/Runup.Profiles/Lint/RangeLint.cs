@@ -5,6 +5,8 @@ namespace Runup.Profiles;
 /// <summary>Ranges, defaults, steps and choices of a row must agree with one another and fit the register, on every size.</summary>
 internal static class RangeLint
 {
+    private static readonly string[] Limits = ["low", "high"];
+
     internal static IEnumerable<LintFinding> Check(DriveProfile profile) =>
         profile.Parameters.SelectMany(p => p.Form is ParameterForm.Numeric n ? OfNumber(profile, p, n) : OfChoices(profile, p, (ParameterForm.Choices)p.Form));
 
@@ -16,8 +18,9 @@ internal static class RangeLint
             yield break;
         }
 
-        foreach (var (key, raw) in ((string, long)[])[("low", form.Low), ("high", form.High)])
+        foreach (var key in Limits)
         {
+            var raw = key is "low" ? form.Low : form.High;
             if (!RegisterImage.Fits(parameter, raw))
             {
                 yield return ProfileLint.Error(parameter, key, $"{Shown(form, raw)} is {raw} counts, which {parameter.Width} bits{(parameter.Signed ? " with sign" : "")} do not hold", "check `scale`, `width` and `signed`");
@@ -71,8 +74,9 @@ internal static class RangeLint
 
     private static IEnumerable<LintFinding> Defaults(DriveProfile profile, Parameter parameter)
     {
-        foreach (var (raw, size) in profile.Sizes.Select(s => (parameter.DefaultRaw(s), s)).DistinctBy(d => (d.Item1, d.s.Ranges.ContainsKey(parameter.Number))))
+        foreach (var size in profile.Sizes.Where((s, i) => i == 0 || s.Defaults.ContainsKey(parameter.Number) || s.Ranges.ContainsKey(parameter.Number)))
         {
+            var raw = parameter.DefaultRaw(size);
             if (!parameter.Accepts(raw, size))
             {
                 var shown = parameter.Form is ParameterForm.Numeric n ? Shown(n, raw) : raw.ToString(CultureInfo.InvariantCulture);

@@ -6,7 +6,7 @@ internal static class RegisterLint
     internal static IEnumerable<LintFinding> Check(DriveProfile profile)
     {
         Parameter? before = null;
-        foreach (var parameter in profile.Parameters.OrderBy(p => p.Register))
+        foreach (var parameter in profile.Parameters.OrderBy(p => (int)p.Register))
         {
             if (before is not null && parameter.Register < before.Register + before.RegisterCount)
             {

@@ -29,13 +29,18 @@ internal static class UnitLint
                         ? ProfileLint.Caution(parameter.Number, "unit", $"the unit `{symbol}` is not known", "it is shown as it stands, and can't be converted")
                         : ProfileLint.Error(parameter, "unit", $"the unit `{symbol}` is not known", "a unit of the trade, such as A, mA, Hz, rpm, %, kW or hp");
                 }
-                else if (meaning is not null && Wanted(profile, meaning) is { } wanted && wanted != unit.Dimension)
+                else if (meaning is not null && Wanted(profile, meaning) is { } wanted && !Goes(unit.Dimension, wanted))
                 {
                     yield return ProfileLint.Error(parameter, "unit", $"`{symbol}` is a unit of {unit.Dimension.Name}, but `{meaning.Setting.Name}` needs {wanted.Name} here", "check `unit` and `means`, or declare the conversion");
                 }
             }
         }
     }
+
+    // A pure number may be printed in per cent or per mille: cos phi 0.80 as 800 per mille.
+    private static bool Goes(Dimension unit, Dimension wanted) => unit == wanted || (IsPure(unit) && IsPure(wanted));
+
+    private static bool IsPure(Dimension dimension) => dimension == Dimension.PureNumber || dimension == Dimension.Fraction;
 
     private static IEnumerable<string> Symbols(ParameterForm.Numeric form) => form.Unit switch
     {

@@ -8,11 +8,19 @@ internal static class ChoiceEncoding
     internal static Encoding Encode(Surroundings at, Parameter parameter, Meaning.Choice meaning, SettingSet plan)
     {
         var wanted = Wanted(at, parameter, meaning, plan);
-        var fitting = meaning.Counterparts.Where(c => c.Value is not null && Agrees(c.Value, wanted)).Select(c => c.Key).ToList();
+        var fitting = new List<long>();
+        foreach (var (raw, says) in meaning.Counterparts)
+        {
+            if (says is not null && Agrees(says, wanted))
+            {
+                fitting.Add(raw);
+            }
+        }
+
         var mapping = meaning.Chosen.Count == 1 ? Mapping.Direct : Mapping.Converted;
         return fitting switch
         {
-            [var raw] => new Encoding.Value(raw, mapping, Fit.Exact.Instance, null),
+            [var only] => new Encoding.Value(only, mapping, Fit.Exact.Instance, null),
             [] => new Encoding.Undecided($"The drive has no such choice; it offers {Labels(parameter, meaning.Counterparts.Keys)}."),
             _ when at.Values[parameter.Number] is { } held && fitting.Contains(held) => new Encoding.Value(held, mapping, Fit.Exact.Instance, null),
             _ => new Encoding.Undecided($"Several choices of the drive say this: {Labels(parameter, fitting)}."),

@@ -32,7 +32,7 @@ internal static class QuantityEncoding
         }
 
         var nearest = Nearest(counts, form, parameter.Range(size));
-        return new Encoding.Value(nearest, mapping, Judge(at, parameter, meaning, number.Si, nearest, counts, parameter.Range(size)), How(at, meaning.Conversion, number.Si));
+        return new Encoding.Value(nearest, mapping, Judge(at, parameter, form, meaning, number.Si, nearest, counts), How(at, meaning.Conversion, number.Si));
     }
 
     internal static long Nearest(decimal counts, ParameterForm.Numeric form, ParameterRange range)
@@ -94,7 +94,7 @@ internal static class QuantityEncoding
         return (double)Math.Abs((nearest - counts) / Math.Max(1, counts));
     }
 
-    private static Fit Judge(Surroundings at, Parameter parameter, Meaning.Quantity meaning, double wanted, long raw, decimal counts, ParameterRange range)
+    private static Fit Judge(Surroundings at, Parameter parameter, ParameterForm.Numeric form, Meaning.Quantity meaning, double wanted, long raw, decimal counts)
     {
         var given = SettingCodec.Decode(at.With(parameter.Number, raw), parameter, raw).Select(d => d.Value).OfType<SettingValue.Number>().FirstOrDefault();
 
@@ -104,7 +104,8 @@ internal static class QuantityEncoding
             return Fit.Exact.Instance;
         }
 
-        return counts < range.Low || counts > range.High ? new Fit.OutOfRange(wanted, given.Si) : new Fit.Rounded(wanted, given.Si);
+        // Half a step beyond an end is rounding, not the range.
+        return Math.Abs(counts - raw) > form.Step / 2m ? new Fit.OutOfRange(wanted, given.Si) : new Fit.Rounded(wanted, given.Si);
     }
 
     private static string Missing(Conversion conversion) => conversion switch

@@ -39,34 +39,70 @@ public static class EntryOrder
     /// <summary>The order, and the parameters that wait for one another in a circle.</summary>
     internal static (IReadOnlyList<Parameter> Order, IReadOnlyList<Parameter> Circle) Sorted(DriveProfile profile)
     {
-        var place = profile.Parameters.Select((p, i) => (p.Number, i)).ToDictionary(x => x.Number, x => x.i, StringComparer.Ordinal);
-        var waits = profile.Parameters.Select(p => Before(profile, p).Where(place.ContainsKey).Select(n => place[n]).ToHashSet()).ToList();
-        var ready = new SortedSet<(int Phase, int Place)>();
-        for (var i = 0; i < waits.Count; i++)
+        var parameters = profile.Parameters;
+        var waiting = new int[parameters.Count];
+        var followers = Followers(profile, waiting);
+        var phases = new int[parameters.Count];
+        for (var i = 0; i < phases.Length; i++)
         {
-            if (waits[i].Count == 0)
+            phases[i] = Phase(parameters[i]);
+        }
+
+        var taken = new bool[parameters.Count];
+        var order = new List<Parameter>(parameters.Count);
+        while (Next(taken, waiting, phases) is var next and >= 0)
+        {
+            taken[next] = true;
+            order.Add(parameters[next]);
+            foreach (var follower in followers[next])
             {
-                ready.Add((Phase(profile.Parameters[i]), i));
+                waiting[follower]--;
             }
         }
 
-        var order = new List<Parameter>(waits.Count);
-        while (ready.Count > 0)
+        var circle = parameters.Where((_, i) => !taken[i]).ToList();
+        return ([.. order, .. circle], circle);
+    }
+
+    // For each parameter those that must come after it; and counts for each how many it waits for.
+    private static List<int>[] Followers(DriveProfile profile, int[] waiting)
+    {
+        var places = new Dictionary<string, int>(StringComparer.Ordinal);
+        var followers = new List<int>[profile.Parameters.Count];
+        for (var i = 0; i < followers.Length; i++)
         {
-            var next = ready.Min;
-            ready.Remove(next);
-            order.Add(profile.Parameters[next.Place]);
-            for (var i = 0; i < waits.Count; i++)
+            places.Add(profile.Parameters[i].Number, i);
+            followers[i] = [];
+        }
+
+        for (var i = 0; i < followers.Length; i++)
+        {
+            foreach (var number in Before(profile, profile.Parameters[i]))
             {
-                if (waits[i].Remove(next.Place) && waits[i].Count == 0)
+                if (places.TryGetValue(number, out var first))
                 {
-                    ready.Add((Phase(profile.Parameters[i]), i));
+                    followers[first].Add(i);
+                    waiting[i]++;
                 }
             }
         }
 
-        var circle = profile.Parameters.Where((_, i) => waits[i].Count > 0).ToList();
-        return ([.. order, .. circle], circle);
+        return followers;
+    }
+
+    // The first in the menu of those that wait for nothing, in the earliest phase; -1 where none is left.
+    private static int Next(bool[] taken, int[] waiting, int[] phases)
+    {
+        var next = -1;
+        for (var i = 0; i < taken.Length; i++)
+        {
+            if (!taken[i] && waiting[i] == 0 && (next < 0 || phases[i] < phases[next]))
+            {
+                next = i;
+            }
+        }
+
+        return next;
     }
 
     // A lock would refuse all that comes after it.

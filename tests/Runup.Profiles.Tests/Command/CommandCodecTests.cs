@@ -63,7 +63,7 @@ public sealed class CommandCodecTests
     [Fact]
     public void An_unknown_trip_code_is_not_made_into_a_cause()
     {
-        var codes = new TripCodes([(1, TripCause.Overcurrent), (2, TripCause.Overvoltage)]);
+        var codes = new TripCodes([new(1, TripCause.Overcurrent), new(2, TripCause.Overvoltage)]);
         codes.CauseOf(2).ShouldBe(TripCause.Overvoltage);
         codes.CauseOf(0).ShouldBe(TripCause.None);
         codes.CauseOf(77).ShouldBeNull();
