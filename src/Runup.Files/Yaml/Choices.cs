@@ -4,7 +4,8 @@ namespace Runup.Files.Yaml;
 /// <typeparam name="T">What the words stand for.</typeparam>
 public sealed class Choices<T>
 {
-    private readonly (string Word, T Value)[] known;
+    private readonly string[] words;
+    private readonly T[] values;
     private readonly int listed;
 
     /// <summary>Makes the list.</summary>
@@ -13,20 +14,32 @@ public sealed class Choices<T>
     public Choices(IReadOnlyList<(string Word, T Value)> words, IReadOnlyList<(string Word, T Value)>? alsoRead = null)
     {
         listed = words.Count;
-        known = [.. words, .. alsoRead ?? []];
+        this.words = new string[listed + (alsoRead?.Count ?? 0)];
+        values = new T[this.words.Length];
+        for (var i = 0; i < values.Length; i++)
+        {
+            (this.words[i], values[i]) = i < listed ? words[i] : alsoRead![i - listed];
+        }
+    }
+
+    internal Choices(string[] words, T[] values)
+    {
+        this.words = words;
+        this.values = values;
+        listed = words.Length;
     }
 
     /// <summary>The words that messages and schemas list.</summary>
-    public IEnumerable<string> Words => known.Take(listed).Select(k => k.Word);
+    public IEnumerable<string> Words => words.Take(listed);
 
     /// <summary>Finds what a word stands for.</summary>
     public bool TryFind(string word, out T value)
     {
-        foreach (var (candidate, meaning) in known)
+        for (var i = 0; i < words.Length; i++)
         {
-            if (string.Equals(candidate, word, StringComparison.OrdinalIgnoreCase))
+            if (string.Equals(words[i], word, StringComparison.OrdinalIgnoreCase))
             {
-                value = meaning;
+                value = values[i];
                 return true;
             }
         }
@@ -40,7 +53,7 @@ public sealed class Choices<T>
 public static class Choices
 {
     /// <summary>Words that stand for themselves.</summary>
-    public static Choices<string> Words(params IReadOnlyList<string> words) => new([.. words.Select(w => (w, w))]);
+    public static Choices<string> Words(params string[] words) => new(words, words);
 
     /// <summary>Words with what they stand for.</summary>
     public static Choices<T> Of<T>(params IReadOnlyList<(string Word, T Value)> words) => new(words);

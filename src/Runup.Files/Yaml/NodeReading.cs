@@ -137,15 +137,15 @@ public static class NodeReading
     private static bool TryChoice<T>(this YamlNode node, Choices<T> choices, Problems problems, out T value)
     {
         value = default!;
+        if (node is YamlScalar { IsEmpty: false } scalar && choices.TryFind(scalar.Text.Trim(), out value))
+        {
+            return true;
+        }
+
         var wanted = "one of " + Quote.List(choices.Words);
         if (node.AsText(problems, wanted) is not { } text)
         {
             return false;
-        }
-
-        if (choices.TryFind(text, out value))
-        {
-            return true;
         }
 
         problems.Add(node, Quote.Of(text), Spelling.Nearest(text, choices.Words) is { } nearest
