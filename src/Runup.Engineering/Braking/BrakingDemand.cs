@@ -11,15 +11,17 @@ namespace Runup.Engineering.Braking;
 /// At constant deceleration α = ω₀/t the motor's shaft receives T_b(ω) = −(J_motor (−α) + the machine's share through the gear); where that is negative the motor still drives and nothing
 /// comes back. At the bus arrives P(ω) = −P_motor(ω, −T_b) − P_drive, P_motor (W) the motor's input, its losses by kind taken from its circuit at the drive's voltage
 /// characteristic. E = ∫ max(0, P) dt, the peak is the largest P, the mean is E/t. Beside them what inertia alone would bring: J ω₀²/2 and J α ω₀ without load and losses.
-/// Midpoint rule, 512 steps.
+/// Midpoint rule, 256 steps.
 /// </para>
 /// <para>Validity: constant rate from the steady speed at an output frequency to standstill; α (rad/s²), ω₀ (rad/s), t (s), J inertia at the motor's shaft (kg·m²).</para>
-/// <para>Assumption: the drive loss is the same at every speed.</para>
+/// <para>
+/// Assumptions: the drive loss is the same at every speed; below twice the speed of the motor's rated slip nothing comes back, since the output frequency is then about to reach zero.
+/// </para>
 /// </remarks>
 [Source("common-practice", "power balance of a stop, integrated over the ramp")]
 public sealed record BrakingDemand
 {
-    private const int Steps = 512;
+    private const int Steps = 256;
 
     private BrakingDemand()
     {
@@ -96,7 +98,7 @@ public sealed record BrakingDemand
         in DriveTrain train, MotorOnDrive motor, double speed_radPerS, double rate_radPerS2, ElectricalPower driveLoss, ref double largest_Nm, ref bool within)
     {
         var torque_Nm = train.Torque_Nm(speed_radPerS, -rate_radPerS2);
-        if (torque_Nm >= 0)
+        if (torque_Nm >= 0 || speed_radPerS < 2 * motor.RatedSlipSpeed_radPerS)
         {
             return 0;
         }

@@ -29,7 +29,9 @@ public sealed record MotorOnDrive(EquivalentCircuit Circuit, VoltsPerHertz Chara
     {
         var electrical_Hz = Electrical_Hz(speed.RadiansPerSecond);
         var widest_Hz = WidestSlip_Hz();
-        double Torque_Nm(double slip_Hz) => Flow(electrical_Hz + slip_Hz, electrical_Hz).ShaftTorque_Nm;
+        var flux_VPerHz = NoLoadFlux_VPerHz();
+        PhaseFlow At(double slip_Hz) => Held(electrical_Hz + slip_Hz, electrical_Hz, flux_VPerHz);
+        double Torque_Nm(double slip_Hz) => At(slip_Hz).ShaftTorque_Nm;
 
         // The largest of three curves (voltage, current, flux) need not have one peak only, so that a coarse scan goes first; it is finer towards small slips.
         var best = 1;
@@ -44,7 +46,7 @@ public sealed record MotorOnDrive(EquivalentCircuit Circuit, VoltsPerHertz Chara
 
         double Scanned(int step) => widest_Hz * step * step / (ScanSteps * ScanSteps);
         var slip_Hz = Peak.Between(Scanned(best - 1), Scanned(Math.Min(ScanSteps, best + 1)), Torque_Nm);
-        return TorqueAtLimit.From(Flow(electrical_Hz + slip_Hz, electrical_Hz), electrical_Hz + slip_Hz);
+        return TorqueAtLimit.From(At(slip_Hz), electrical_Hz + slip_Hz);
     }
 
     /// <summary>The largest torque against which the shaft can be braked at a speed, while the drive takes no more than a power from the motor.</summary>
@@ -59,7 +61,8 @@ public sealed record MotorOnDrive(EquivalentCircuit Circuit, VoltsPerHertz Chara
     {
         var electrical_Hz = Electrical_Hz(speed.RadiansPerSecond);
         var widest_Hz = Math.Min(WidestSlip_Hz(), electrical_Hz * (1 - 1e-3));
-        PhaseFlow At(double slip_Hz) => Flow(electrical_Hz - slip_Hz, electrical_Hz);
+        var flux_VPerHz = NoLoadFlux_VPerHz();
+        PhaseFlow At(double slip_Hz) => Held(electrical_Hz - slip_Hz, electrical_Hz, flux_VPerHz);
         double Excess_W(double slip_Hz) => -At(slip_Hz).Input_W - absorbed.Watts;
         var (before, inside) = (0.0, 0.0);
         for (var step = 1; step <= ScanSteps; step++)
@@ -103,6 +106,16 @@ public sealed record MotorOnDrive(EquivalentCircuit Circuit, VoltsPerHertz Chara
         return At(Root.Between(Math.Min(peak_Hz, other_Hz), Math.Max(peak_Hz, other_Hz), slip => At(slip).ShaftTorque_Nm - torque_Nm));
     }
 
+    /// <summary>How far the shaft lags the field at the rated point; 2 % of synchronous speed where the circuit does not say.</summary>
+    internal double RatedSlipSpeed_radPerS
+    {
+        get
+        {
+            var synchronous_radPerS = Circuit.RatedFrequency.SynchronousSpeed(Circuit.Poles).RadiansPerSecond;
+            return synchronous_radPerS - (Circuit.RatedSpeed?.RadiansPerSecond ?? (0.98 * synchronous_radPerS));
+        }
+    }
+
     internal double Electrical_Hz(double speed_radPerS) => speed_radPerS * Circuit.Poles.Pairs / (2 * Math.PI);
 
     /// <summary>Beyond this slip frequency the torque falls, whatever the frequency.</summary>
@@ -113,21 +126,22 @@ public sealed record MotorOnDrive(EquivalentCircuit Circuit, VoltsPerHertz Chara
         return 1.5 * Circuit.RatedFrequency.Hertz * Math.Min(1, ofRated);
     }
 
-    private PhaseFlow Flow(double frequency_Hz, double electrical_Hz)
+    /// <summary>With the voltage held down to the current limit and the no-load flux.</summary>
+    private PhaseFlow Held(double frequency_Hz, double electrical_Hz, double flux_VPerHz)
     {
         var phases = new PhaseCircuit(Circuit, frequency_Hz);
         var slip = (frequency_Hz - electrical_Hz) / frequency_Hz;
         var phase_V = Characteristic.At(frequency_Hz) / Math.Sqrt(3);
         var free = phases.At(phase_V, slip);
-        var held = Math.Min(1, Math.Min(CurrentLimit.Amperes / free.Current_A, NoLoadFlux_V() * frequency_Hz / Circuit.RatedFrequency.Hertz / free.AirGapEmf_V));
+        var held = Math.Min(1, Math.Min(CurrentLimit.Amperes / free.Current_A, flux_VPerHz * frequency_Hz / free.AirGapEmf_V));
         return held < 1 ? phases.At(phase_V * held, slip) : free;
     }
 
     private PhaseFlow Free(double frequency_Hz, double electrical_Hz) =>
         new PhaseCircuit(Circuit, frequency_Hz).At(Characteristic.At(frequency_Hz) / Math.Sqrt(3), (frequency_Hz - electrical_Hz) / frequency_Hz);
 
-    private double NoLoadFlux_V() =>
-        new PhaseCircuit(Circuit, Circuit.RatedFrequency.Hertz).At(Circuit.RatedVoltage.Phase.Volts, 0).AirGapEmf_V;
+    private double NoLoadFlux_VPerHz() =>
+        new PhaseCircuit(Circuit, Circuit.RatedFrequency.Hertz).At(Circuit.RatedVoltage.Phase.Volts, 0).AirGapEmf_V / Circuit.RatedFrequency.Hertz;
 }
 
 /// <summary>What a motor gives at a speed when its drive goes to a limit.</summary>

@@ -8,7 +8,7 @@ namespace Runup.Engineering.Mechanics;
 /// <remarks>
 /// <para>
 /// t = ∫ dω / α(ω), α(ω) the acceleration (rad/s²) under the largest torque that the motor has at ω (rad/s) at the drive's current limit, less the load's torque through the gear,
-/// over the inertia of rotor and machine. Midpoint rule, 512 steps. A ramp of constant rate stays within the limit everywhere if it is no steeper than the smallest
+/// over the inertia of rotor and machine. Midpoint rule, 256 steps. A ramp of constant rate stays within the limit everywhere if it is no steeper than the smallest
 /// α(ω): t_ramp = ω_s / min α, ω_s the synchronous speed at the output frequency.
 /// </para>
 /// <para>Validity: run-up long against the motor's electrical time constants (0.1 s and more); rigid shaft.</para>
@@ -17,7 +17,7 @@ namespace Runup.Engineering.Mechanics;
 [Source("common-practice", "equation of motion, integrated over speed")]
 public abstract record Acceleration
 {
-    private const int Steps = 512;
+    private const int Steps = 256;
 
     private Acceleration()
     {

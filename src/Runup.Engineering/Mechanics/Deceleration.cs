@@ -8,7 +8,7 @@ namespace Runup.Engineering.Mechanics;
 /// <remarks>
 /// <para>
 /// t = ∫ dω / |α(ω)|, α(ω) the deceleration (rad/s²) under the load's torque, which helps, and the largest braking torque at which the motor feeds back no more than the drive's own
-/// losses take and, with a resistor on the chopper, U_chop²/R (W) besides. Midpoint rule, 512 steps.
+/// losses take and, with a resistor on the chopper, U_chop²/R (W) besides. Midpoint rule, 256 steps.
 /// </para>
 /// <para>Validity: as <see cref="Acceleration"/>; from the steady speed at an output frequency down to the speed of the motor's rated slip, below which the last
 /// deceleration is kept (the output frequency has then reached zero).</para>
@@ -20,7 +20,7 @@ namespace Runup.Engineering.Mechanics;
 [Source("common-practice", "equation of motion, integrated over speed; power balance of the bus")]
 public abstract record Deceleration
 {
-    private const int Steps = 512;
+    private const int Steps = 256;
 
     private Deceleration()
     {
@@ -57,7 +57,7 @@ public abstract record Deceleration
 
         var train = new DriveTrain(machine);
         var highest_radPerS = steady.Speed.RadiansPerSecond;
-        var lowest_radPerS = Math.Min(highest_radPerS / 2, RatedSlipSpeed_radPerS(motor));
+        var lowest_radPerS = Math.Min(highest_radPerS / 2, motor.RatedSlipSpeed_radPerS);
         var step_radPerS = (highest_radPerS - lowest_radPerS) / Steps;
         double Rate(double speed_radPerS) =>
             -train.Acceleration_radPerS2(speed_radPerS, LargestBraking(motor, speed_radPerS, absorbed).NewtonMetres);
@@ -82,10 +82,4 @@ public abstract record Deceleration
 
     private static Torque LargestBraking(MotorOnDrive motor, double speed_radPerS, ElectricalPower absorbed) =>
         motor.LargestBrakingTorque(ShaftSpeed.FromRadiansPerSecond(speed_radPerS), absorbed).Torque;
-
-    private static double RatedSlipSpeed_radPerS(MotorOnDrive motor)
-    {
-        var synchronous_radPerS = motor.Circuit.RatedFrequency.SynchronousSpeed(motor.Circuit.Poles).RadiansPerSecond;
-        return synchronous_radPerS - (motor.Circuit.RatedSpeed?.RadiansPerSecond ?? (0.98 * synchronous_radPerS));
-    }
 }

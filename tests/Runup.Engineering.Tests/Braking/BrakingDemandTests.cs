@@ -33,7 +33,7 @@ public sealed class BrakingDemandTests
         var lossless = Circuits.Make(400, 50, 4, 0.001, 1.05, 33, 1.55, 0.001);
         var motor = MotorOnDriveTests.Pump(25) with { Circuit = lossless };
         var demand = BrakingDemand.Of(Machines.Flywheel(2), motor, Full, Duration.FromSeconds(10), ElectricalPower.FromWatts(0)).ShouldNotBeNull();
-        demand.Energy.Joules.ShouldBe(demand.KineticEnergy.Joules, 1e-3 * demand.KineticEnergy.Joules);
+        demand.Energy.Joules.ShouldBe(demand.KineticEnergy.Joules, 2.5e-3 * demand.KineticEnergy.Joules); // below twice the rated slip speed nothing is counted
         demand.Peak.Watts.ShouldBe(demand.InertiaPeak.Watts, 1e-3 * demand.InertiaPeak.Watts);
     }
 
