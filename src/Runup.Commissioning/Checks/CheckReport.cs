@@ -1,3 +1,5 @@
+using Runup.Engineering;
+
 namespace Runup.Commissioning.Checks;
 
 /// <summary>All that checking a set says.</summary>

@@ -1,3 +1,4 @@
+using Runup.Commissioning.Plan;
 using Runup.Commissioning.Survey;
 using Runup.Engineering.Motors;
 
@@ -92,7 +93,7 @@ internal sealed class VoltageConnection() : PlateCheck("plate.voltage-connection
             return Fine($"{Said.Number(motor_V)} V on a supply of {Said.Number(supply_V)} V");
         }
 
-        if (VoltageMatch.IsMeantBeyondRatedFrequency(context))
+        if (VoltageBeyondRated.IsMeant(context.Plate, context.Supply, context.Operation))
         {
             return Fine($"{Said.Number(motor_V)} V winding on {Said.Number(supply_V)} V, run to {Said.Number(context.Operation!.MaximumFrequency.Value.Hertz)} Hz at rated flux");
         }
