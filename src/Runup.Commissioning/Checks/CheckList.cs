@@ -1,3 +1,7 @@
+using Runup.Commissioning.Checks.Control;
+using Runup.Commissioning.Checks.Drive;
+using Runup.Commissioning.Checks.Machine;
+using Runup.Commissioning.Checks.Motor;
 using Runup.Commissioning.Checks.Plate;
 
 namespace Runup.Commissioning.Checks;
@@ -13,5 +17,21 @@ public static class CheckList
     ];
 
     /// <summary>All checks of a job.</summary>
-    public static IReadOnlyList<Check> OfJob { get; } = [.. OfPlate];
+    public static IReadOnlyList<Check> OfJob { get; } =
+    [
+        .. OfPlate,
+        new DriveVoltage(), new SinglePhaseInput(), new DriveCurrent(), new SizeByPower(), new Overload(), new Ambient(), new Altitude(), new Switching(),
+        new Breakaway(), new TorqueRange(), new RunUp(), new Stop(), new BrakingNeeded(), new ResistorFits(), new RmsTorque(), new LowSpeedCooling(),
+        new Overspeed(), new Overhauling(), new Hoist(),
+        new FieldWeakening(), new EightySevenHertz(), new ExplosiveAtmosphere(),
+        new Restart(), new BusLoss(), new RunSource(), new Direction(), new AnalogueScaling(), new SeveralMotors(),
+    ];
+
+    /// <summary>Puts every question to a job.</summary>
+    public static CheckReport Judge(JobContext context) =>
+        new([.. OfJob.Select(check => check.Judge(context))], context.Assumptions);
+
+    /// <summary>Puts the questions of the plate to a motor alone.</summary>
+    public static CheckReport Judge(PlateContext context) =>
+        new([.. OfPlate.Select(check => check.Judge(context))], []);
 }

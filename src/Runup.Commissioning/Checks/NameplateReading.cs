@@ -1,4 +1,3 @@
-using Runup.Commissioning.Survey;
 using Runup.Engineering.Motors;
 using Runup.Quantities;
 

@@ -1,3 +1,4 @@
+using Runup.Commissioning.Checks;
 using Runup.Settings;
 
 namespace Runup.Commissioning.Plan;
@@ -11,4 +12,20 @@ public sealed record SettingsPlan(IReadOnlyList<PlannedSetting> Lines)
 
     /// <summary>The line of a setting, or null where the job does not decide it.</summary>
     public PlannedSetting? this[Setting setting] => Lines.FirstOrDefault(line => line.Setting == setting);
+
+    /// <summary>The plan of a job.</summary>
+    public static SettingsPlan For(JobContext context)
+    {
+        var plan = new PlanBuilder();
+        MotorData.Plan(plan, context);
+        VoltageCurve.Plan(plan, context);
+        SpeedRange.Plan(plan, context);
+        Protection.Plan(plan, context);
+        Ramps.Plan(plan, context);
+        Braking.Plan(plan, context);
+        Commands.Plan(plan, context);
+        AnalogueInputs.Plan(plan, context);
+        Restarting.Plan(plan, context);
+        return new(plan.Lines);
+    }
 }

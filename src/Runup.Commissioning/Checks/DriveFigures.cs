@@ -1,0 +1,21 @@
+using Runup.Engineering.Drives;
+
+namespace Runup.Commissioning.Checks;
+
+/// <summary>The figures of the drive that a check states; null where not computed.</summary>
+/// <param name="DeratedCurrentA">Continuous current under its conditions; null where the maker does not permit them.</param>
+/// <param name="CurrentMarginPercent">Over the motors' rated current; negative if it is not enough.</param>
+/// <param name="LossesW">Losses of the drive; not computed yet.</param>
+public sealed record DriveFigures(double? DeratedCurrentA, double? CurrentMarginPercent, double? LossesW)
+{
+    /// <summary>The figures of a job.</summary>
+    public static DriveFigures Of(JobContext context)
+    {
+        var permitted = context.Conditions.Derated as DeratedCurrent.Permitted;
+        var needed = context.MotorCount * context.Job.Motor.Plate.Current.Value.Amperes;
+        return new(
+            permitted?.Current.Amperes,
+            permitted is not null && needed > 0 ? 100 * ((permitted.Current.Amperes / needed) - 1) : null,
+            null);
+    }
+}

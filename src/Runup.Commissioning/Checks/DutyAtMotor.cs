@@ -1,0 +1,30 @@
+using Runup.Engineering.Loads;
+using Runup.Quantities;
+
+namespace Runup.Commissioning.Checks;
+
+/// <summary>The job's duty cycle as the motor's shaft feels it.</summary>
+internal static class DutyAtMotor
+{
+    /// <summary>What part of a rest counts as cooling with the fan on the shaft: common practice, no source.</summary>
+    internal const double FanOnShaftAtRest = 1.0 / 3;
+
+    /// <summary>The root mean square of the torque at the motor's shaft; null where the cycle takes no time.</summary>
+    internal static Torque? RmsTorque(JobContext context, double coolingAtRest)
+    {
+        var machine = context.Job.Machine;
+        var ratio = machine.GearRatio?.Value.Value is > 0 and var stated ? stated : 1;
+        var forward = context.Machine.Machine?.GearEfficiency.Ratio ?? 1;
+        var back = context.Machine.Machine?.GearEfficiencyBack.Ratio ?? 1;
+        var segments = context.Job.Operation.Cycle.Select(part => new DutySegment(part.Time.Value, AtMotor(part.Torque.Value.NewtonMetres, part.Speed.Value.RadiansPerSecond))
+        {
+            IsRest = part.Speed.Value.RadiansPerSecond == 0 && part.Torque.Value.NewtonMetres == 0,
+        }).ToList();
+        return segments.Sum(segment => segment.Time.Seconds) > 0 && segments.Any(segment => segment.Time.Seconds > 0 && !segment.IsRest)
+            ? DutyCycle.RmsTorque(segments, Fraction.FromRatio(coolingAtRest))
+            : null;
+
+        Torque AtMotor(double torque, double speed) =>
+            Torque.FromNewtonMetres((torque * speed >= 0 ? torque / forward : torque * back) / ratio);
+    }
+}

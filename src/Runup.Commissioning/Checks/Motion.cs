@@ -1,0 +1,77 @@
+using Runup.Engineering;
+using Runup.Engineering.Braking;
+using Runup.Engineering.Drives;
+using Runup.Engineering.Loads;
+using Runup.Engineering.Mechanics;
+using Runup.Engineering.Motors;
+using Runup.Quantities;
+
+namespace Runup.Commissioning.Checks;
+
+/// <summary>What motor, drive and machine do together: steady running, run-up and stop.</summary>
+/// <remarks>Each is computed when it is first asked for. Not for several threads at once.</remarks>
+public sealed class Motion
+{
+    private readonly Lazy<CircuitSolution?> steady;
+    private readonly Lazy<Acceleration?> acceleration;
+    private readonly Lazy<Deceleration?> onLosses;
+    private readonly Lazy<Deceleration?> asEquipped;
+    private readonly Lazy<BrakingDemand?> braking;
+
+    private Motion(JobContext context, MotorOnDrive motor, DrivenMachine machine)
+    {
+        (Motor, Machine, InertiaIsKnown) = (motor, machine, context.Machine.InertiaIsKnown);
+        MaximumFrequency = context.Job.Operation.MaximumFrequency.Value;
+        (DriveLoss, var lossAssumption) = DriveLosses.WhileBraking(context.Rating);
+        Assumptions = InertiaIsKnown ? [lossAssumption] : [];
+        steady = new(() => SteadySpeed.At(machine, motor.Circuit, motor.Characteristic, MaximumFrequency));
+        acceleration = new(() => InertiaIsKnown ? Acceleration.Of(machine, motor, MaximumFrequency) : null);
+        onLosses = new(() => InertiaIsKnown ? Deceleration.OnLosses(machine, motor, MaximumFrequency, DriveLoss) : null);
+        var resistor = context.Job.Drive.BrakingResistor?.Resistance.Value is { Ohms: > 0 } ohms && context.Rating.LowestBrakingResistance is not null ? ohms : (Resistance?)null;
+        asEquipped = new(() => resistor is { } fitted && InertiaIsKnown
+            ? Deceleration.OnResistor(machine, motor, MaximumFrequency, DriveLoss, context.Rating.ChopperLevel, fitted)
+            : onLosses.Value);
+        var asked = context.Job.Operation.Deceleration?.Value is { Seconds: > 0 } time ? time : (Duration?)null;
+        braking = new(() => asked is { } stop && InertiaIsKnown ? BrakingDemand.Of(machine, motor, MaximumFrequency, stop, DriveLoss) : null);
+    }
+
+    /// <summary>The motor at the drive's current limit.</summary>
+    public MotorOnDrive Motor { get; }
+
+    /// <summary>The machine.</summary>
+    public DrivenMachine Machine { get; }
+
+    /// <summary>Whether ramps can be told.</summary>
+    public bool InertiaIsKnown { get; }
+
+    /// <summary>Highest output frequency of the job.</summary>
+    public ElectricalFrequency MaximumFrequency { get; }
+
+    /// <summary>What the drive takes from its bus while the motor brakes.</summary>
+    public ElectricalPower DriveLoss { get; }
+
+    /// <summary>What was taken because nobody said it.</summary>
+    public IReadOnlyList<Assumption> Assumptions { get; }
+
+    /// <summary>Steady state at the highest frequency; null where the motor does not carry the machine there.</summary>
+    public CircuitSolution? Steady => steady.Value;
+
+    /// <summary>Run-up at the current limit; null where the machine's inertia is not known.</summary>
+    public Acceleration? Acceleration => acceleration.Value;
+
+    /// <summary>Stop on the losses alone; null as before.</summary>
+    public Deceleration? DecelerationOnLosses => onLosses.Value;
+
+    /// <summary>Stop with the resistor that the job names, if it names one; null as before.</summary>
+    public Deceleration? DecelerationAsEquipped => asEquipped.Value;
+
+    /// <summary>What the stop asked for brings to the bus; null where none is asked for, or as before.</summary>
+    public BrakingDemand? Braking => braking.Value;
+
+    /// <summary>What can be told of a job; null without a circuit or a load.</summary>
+    internal static Motion? Of(JobContext context) =>
+        context.OnDrive is { } motor && context.Machine.Machine is { } machine && context.Job.Operation.MaximumFrequency.Value.Hertz > 0
+        && machine.TotalInertia.KilogramSquareMetres > 0 && motor.CurrentLimit.Amperes > 0
+            ? new Motion(context, motor, machine)
+            : null;
+}

@@ -1,0 +1,78 @@
+using Runup.Commissioning.Checks;
+using Runup.Commissioning.Survey;
+using Runup.Engineering.Drives;
+using Runup.Engineering.Mechanics;
+using Runup.Settings;
+
+namespace Runup.Commissioning.Plan;
+
+/// <summary>Voltage against frequency: its corner, its shape, its value at standstill.</summary>
+internal static class VoltageCurve
+{
+    private const string Flux = "flux ∝ U/f";
+    private const double HighestBoost = 0.15;
+
+    internal static void Plan(PlanBuilder plan, JobContext context)
+    {
+        var output = context.Output;
+        plan.Choice(
+            Setting.ControlMethod,
+            "vf",
+            Rank.Should,
+            context.MotorCount > 1 ? "several motors on one drive: no vector control" : "V/f does for this load, needs no identification run, and is what the predictions reckon with",
+            PlanBuilder.Practice);
+        plan.Number(Setting.BaseFrequency, output.BaseFrequency.Hertz, Rank.Must, output.Reason, Flux);
+        plan.Number(Setting.MaximumOutputVoltage, output.MaximumVoltage.Volts, Rank.Must, output.Reason, Flux);
+        var quadratic = QuadraticBoost(context);
+        Shape(plan, context, quadratic);
+        if ((quadratic ?? context.Boost) is { } boost)
+        {
+            plan.Number(
+                Setting.TorqueBoost,
+                Math.Min(boost.Boost.Ratio, HighestBoost),
+                context.BreakawayAtMotor is null ? Rank.Should : Rank.Must,
+                boost.Reason,
+                "motor's circuit: U = √3·|E + I·(Rs + jXls)| at standstill",
+                Math.Min(boost.Boost.Ratio, HighestBoost),
+                Math.Max(boost.Boost.Ratio, boost.Highest.Ratio));
+        }
+
+        plan.Number(Setting.SlipCompensation, 0, Rank.May, "off for the first run, so that speed and current can be held against the prediction; a machine that needs its speed held may have up to 100 % afterwards", PlanBuilder.Practice, 0, 1);
+    }
+
+    private static void Shape(PlanBuilder plan, JobContext context, BoostChoice? quadratic)
+    {
+        var load = context.Job.Machine.Load.Value;
+        if (quadratic is not null)
+        {
+            plan.Choice(Setting.VfCharacteristic, "quadratic", Rank.Should, "pump or fan: torque falls with the square of speed, and less flux at part speed saves iron loss and noise; the ramp asked for is still kept at the current limit", "T ∝ n², flux ∝ U/f");
+        }
+        else
+        {
+            plan.Choice(
+                Setting.VfCharacteristic,
+                "linear",
+                load == LoadKind.Quadratic ? Rank.Should : Rank.Must,
+                load == LoadKind.Quadratic ? "a pump or fan could do with the square curve, but the ramp asked for needs the torque of full flux" : "this load needs full flux at every speed",
+                Flux);
+        }
+    }
+
+    /// <summary>The boost for the square curve, where load, ramp and breakaway allow it; null where the straight one is to be had.</summary>
+    private static BoostChoice? QuadraticBoost(JobContext context)
+    {
+        if (context.Job.Machine.Load.Value != LoadKind.Quadratic || context is not { Motion: { InertiaIsKnown: true } motion, Nameplate: { } plate, Circuit: { } circuit }
+            || context.Job.Operation.Acceleration?.Value is not { Seconds: > 0 } asked || context.Output.BaseFrequency.Hertz < motion.MaximumFrequency.Hertz * 0.99)
+        {
+            return null;
+        }
+
+        var curve = context.Output.Characteristic(VoltageShape.Quadratic, default, plate.Voltage);
+        var boost = BoostChoice.For(circuit, curve, plate.Current, context.BreakawayAtMotor);
+        var onCurve = motion.Motor with { Characteristic = curve with { Boost = boost.Boost } };
+        return boost.IsEnough && boost.Boost.Ratio <= HighestBoost
+            && Acceleration.Of(motion.Machine, onCurve, motion.MaximumFrequency) is Acceleration.Reached reached && reached.ShortestRamp.Seconds <= asked.Seconds
+            ? boost
+            : null;
+    }
+}
