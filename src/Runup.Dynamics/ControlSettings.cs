@@ -1,4 +1,5 @@
 using Runup.Engineering.Drives;
+using Runup.Engineering.Standards;
 using Runup.Quantities;
 using Runup.Settings;
 
@@ -126,7 +127,7 @@ public sealed record ControlSettings
             QuickStop = Duration.FromSeconds(Math.Min(decelerationS, 2)),
             CurrentLimit = LineCurrent.FromAmperes(Math.Min(limitA, drive.PeakCurrent.Amperes)),
             MotorOverloadCurrent = LineCurrent.FromAmperes(settings.Number(Setting.MotorOverloadCurrent) ?? motorA),
-            OverloadTripTime = Duration.FromSeconds(ClassSeconds(settings.Choice(Setting.OverloadTripClass))),
+            OverloadTripTime = TripClass.Of(settings.Choice(Setting.OverloadTripClass) ?? "10")!.Within,
             OvervoltageControl = settings.Choice(Setting.OvervoltageControl) is not "off",
             BrakingChopper = settings.Choice(Setting.BrakingChopper) is "on",
             SlipCompensation = Fraction.FromRatio(settings.Number(Setting.SlipCompensation) ?? 0),
@@ -149,24 +150,6 @@ public sealed record ControlSettings
         var (low, high) = (drive.SupplyVoltage.Low.Volts, drive.SupplyVoltage.High.Volts);
         return Array.Find([400.0, 230.0], v => v >= low && v <= high) is var usual and > 0 ? usual : low;
     }
-
-    private static double ClassSeconds(string? tripClass) => tripClass switch
-    {
-        "5" => 5,
-        "20" => 20,
-        "30" => 30,
-        _ => 10,
-    };
-}
-
-/// <summary>Shape of voltage against frequency below the base frequency.</summary>
-public enum VoltageShape
-{
-    /// <summary>In proportion to frequency.</summary>
-    Linear,
-
-    /// <summary>With the square of frequency.</summary>
-    Quadratic,
 }
 
 /// <summary>How the drive makes a stop.</summary>

@@ -28,7 +28,7 @@ public sealed class LineStart
     {
         ArgumentNullException.ThrowIfNull(motor);
         ArgumentNullException.ThrowIfNull(machine);
-        SystemCheck.Require([.. SystemCheck.OfMotor(motor), .. SystemCheck.OfMachine(machine)], nameof(motor));
+        SystemCheck.Require([.. SystemCheck.OfMotor(motor), .. SystemCheck.OfMachine(machine, motor)], nameof(motor));
         var load = new ShaftLoad(machine, motor);
         rates.Machine = new InductionMachine(motor);
         rates.FrameRadPerS = frequency.RadiansPerSecond;

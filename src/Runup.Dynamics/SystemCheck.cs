@@ -1,3 +1,4 @@
+using Runup.Dynamics.Plant;
 using Runup.Engineering.Loads;
 using Runup.Engineering.Motors;
 
@@ -6,12 +7,15 @@ namespace Runup.Dynamics;
 /// <summary>Whether a system and its settings can be simulated at all; checks of engineering sense belong elsewhere.</summary>
 public static class SystemCheck
 {
+    // Rates of currents and shaft beyond this, in 1/s, are no motor's: some 300 is usual, and the steps of the simulation follow up to here.
+    private const double FastestRate = 10_000;
+
     /// <summary>Everything that prevents a simulation; empty where nothing does.</summary>
     public static IReadOnlyList<SystemProblem> Of(DriveSystem system, ControlSettings settings)
     {
         ArgumentNullException.ThrowIfNull(system);
         ArgumentNullException.ThrowIfNull(settings);
-        return [.. OfMotor(system.Motor), .. OfMachine(system.Machine), .. DriveProblems(system), .. SettingProblems(settings)];
+        return [.. OfMotor(system.Motor), .. OfMachine(system.Machine, system.Motor), .. DriveProblems(system), .. SettingProblems(settings)];
     }
 
     internal static void Require(IReadOnlyList<SystemProblem> problems, string argument)
@@ -22,7 +26,9 @@ public static class SystemCheck
         }
     }
 
-    internal static IReadOnlyList<SystemProblem> OfMotor(EquivalentCircuit motor) =>
+    internal static IReadOnlyList<SystemProblem> OfMotor(EquivalentCircuit motor)
+    {
+        List<SystemProblem> problems =
         [
             .. Positive("stator resistance", motor.StatorResistance.Ohms),
             .. Positive("stator leakage reactance", motor.StatorLeakage.Ohms),
@@ -31,15 +37,35 @@ public static class SystemCheck
             .. Positive("rotor resistance", motor.RotorResistance.Ohms),
             .. Positive("core-loss resistance", motor.CoreLoss?.Ohms ?? 1),
             .. Positive("motor rated frequency", motor.RatedFrequency.Hertz),
+            .. Positive("motor rated voltage", motor.RatedVoltage.Volts),
             .. Positive("number of poles", motor.Poles.Poles),
         ];
+        if (problems.Count == 0 && new InductionMachine(motor).FastestRate > FastestRate)
+        {
+            problems.Add(new("leakage reactances", "are too small against the resistances: currents would change within microseconds, as in no real motor."));
+        }
 
-    internal static IReadOnlyList<SystemProblem> OfMachine(DrivenMachine machine) =>
+        return problems;
+    }
+
+    internal static IReadOnlyList<SystemProblem> OfMachine(DrivenMachine machine, EquivalentCircuit motor)
+    {
+        List<SystemProblem> problems =
         [
             .. Positive("gear ratio", machine.GearRatio),
             .. Positive("gear efficiency", machine.GearEfficiency.Ratio),
             .. machine.GearRatio > 0 ? Positive("inertia of motor and machine", machine.TotalInertia.KilogramSquareMetres) : [],
         ];
+        if (problems.Count == 0 && OfMotor(motor).Count == 0 && SwingRate(motor, machine.TotalInertia.KilogramSquareMetres) > FastestRate)
+        {
+            problems.Add(new("inertia of motor and machine", "is too small for this motor: the shaft would follow every swing of the field within microseconds."));
+        }
+
+        return problems;
+    }
+
+    private static double SwingRate(EquivalentCircuit motor, double inertia) =>
+        new InductionMachine(motor).SwingRate(motor.RatedVoltage.Phase.Volts, motor.RatedFrequency.RadiansPerSecond, inertia);
 
     private static IEnumerable<SystemProblem> DriveProblems(DriveSystem system)
     {
@@ -57,6 +83,11 @@ public static class SystemCheck
         if (drive.Overloads.Count == 0 || drive.Overloads.Any(o => o.Current.Amperes <= 0))
         {
             problems.Add(new("continuous current of the drive", "none is given; at least one rating with its overload is needed."));
+        }
+
+        if (drive.SupplyPhases is not (1 or 3))
+        {
+            problems.Add(new("supply phases", $"{drive.SupplyPhases} are given; a rectifier has 1 or 3."));
         }
 
         if (drive.UndervoltageTrip.Volts >= drive.OvervoltageTrip.Volts)

@@ -37,6 +37,7 @@ internal sealed class Sequencer(ControlFigures figures)
         }
 
         Trip = cause;
+        startArmed = false;
         State = DriveState.Tripped;
         Output = OutputMode.Off;
     }
@@ -47,7 +48,6 @@ internal sealed class Sequencer(ControlFigures figures)
         {
             Trip = TripCause.None;
             State = DriveState.Stopped;
-            startArmed = false;
         }
     }
 
@@ -89,7 +89,7 @@ internal sealed class Sequencer(ControlFigures figures)
                 break;
         }
 
-        startArmed |= !order.Run && State != DriveState.Unpowered;
+        startArmed |= !order.Run && State == DriveState.Stopped;
     }
 
     private void Charge(in DriveOrder order)

@@ -6,11 +6,16 @@ namespace Runup.Dynamics.Plant;
 /// <summary>Supply, DC bus, inverter, motor and one turning mass, advanced tick by tick; knows nothing of the control.</summary>
 internal sealed class DrivePlant
 {
+    // Angle of the field in one step, in rad; what is left of a switching transient turns as fast in the frame.
+    private const double MostAngleInStep = 0.5;
+
     private readonly DriveSystem system;
     private readonly InductionMachine machine;
     private readonly DriveFigures figures;
-    private readonly int steps;
-    private readonly double stepS;
+    private readonly double tickS;
+    private int fewestSteps;
+    private int steps;
+    private double stepS;
     private FedRates fed;
     private CoastingRates coasting;
     private SixStates states;
@@ -24,8 +29,7 @@ internal sealed class DrivePlant
         this.system = system;
         machine = new InductionMachine(system.Motor);
         figures = new DriveFigures(system);
-        steps = figures.StepsIn(tickS, machine);
-        stepS = tickS / steps;
+        this.tickS = tickS;
         fed.Machine = machine;
         fed.StrayPerSpeed = StrayBraking.PerSpeed(system.Motor);
         coasting.RotorRate = machine.OpenRotorRate;
@@ -44,6 +48,9 @@ internal sealed class DrivePlant
         var load = new ShaftLoad(driven, system.Motor);
         fed.Put(load);
         coasting.Put(load);
+        var motor = system.Motor;
+        var swingRate = machine.SwingRate(motor.RatedVoltage.Phase.Volts, motor.RatedFrequency.RadiansPerSecond, 1 / load.PerInertia);
+        fewestSteps = figures.StepsIn(tickS, machine, swingRate);
         states.X5 = 0;
         motion = ShaftMotion.AtRest;
     }
@@ -112,6 +119,8 @@ internal sealed class DrivePlant
         fed.ModulationD = command.ModulationD;
         fed.FrameRadPerS = 2 * Math.PI * command.FrequencyHz;
         fed.Share = machine.ShareAt(fed.FrameRadPerS);
+        steps = Math.Max(fewestSteps, (int)Math.Ceiling(tickS * Math.Abs(fed.FrameRadPerS) / MostAngleInStep));
+        stepS = tickS / steps;
     }
 
     private void SwitchChopper(bool enabled)

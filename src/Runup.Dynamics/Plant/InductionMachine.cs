@@ -55,6 +55,11 @@ internal readonly struct InductionMachine
     /// <summary>Fastest rate of the fluxes, about rs/L′ + rr/L′ beside the frame's own, in 1/s.</summary>
     internal double FastestRate => (StatorOhm + RotorOhm) / TransientH;
 
+    /// <summary>Rate at which the shaft swings against the field, √(dT/dω / (J·τ)), at a voltage and frequency, in 1/s.</summary>
+    /// <remarks>dT/dω = 3·V²·(P/2)²/(ω²·rr) about synchronous speed, τ = L′/rr the lag of the torque; V phase voltage rms.</remarks>
+    internal double SwingRate(double phaseV, double radPerS, double inertia) =>
+        PolePairs * phaseV / radPerS * Math.Sqrt(3 / (inertia * TransientH));
+
     /// <summary>How the magnetizing flux follows from the others at a speed of the frame; constant while that speed is.</summary>
     /// <remarks>λm = (λs/Lls + λr/Llr) / (1/Lm + 1/Lls + 1/Llr + jω/rc).</remarks>
     internal MagnetizingShare ShareAt(double frameRadPerS)

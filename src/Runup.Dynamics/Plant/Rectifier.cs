@@ -22,8 +22,8 @@ internal enum RectifierMode
 /// With V̂ the peak of the line voltage, x = v/V̂, ω the supply's angular frequency, L = L_dc + 2·L_ac (six pulses; two pulses likewise) and
 /// p the pulses in a period: current flows in separate pulses while x lies above x_b = (p/π)·sin(π/p), and its mean is
 /// i = V̂/(ωL)·g(u), u = (1 − x)/(1 − x_b), where g follows from integrating L·di/dt = v_rectified − v over a pulse. g is given here as
-/// k·u²·(1 + a·u + b·u⁸), within 0.5 % of that integral. Below x_b the current is continuous and the commutation of the AC side makes
-/// the voltage fall by (p/2π)·ω·L_c for each ampere, L_c = 2·L_ac: i = i_b + (x_b·V̂ − v)/R_c.
+/// k·u²·(1 + a·u + b·u¹⁶), within 0.5 % of that integral. Below x_b the current is continuous and the commutation of the AC side makes
+/// the voltage fall by R_c for each ampere, 3/π·ω·L_ac with six pulses and 4/π·ω·L_ac with two: i = i_b + (x_b·V̂ − v)/R_c.
 /// </para>
 /// <para>
 /// Assumes a bus voltage without ripple within a pulse, equal phases, ideal diodes. The swing of choke and capacitor against each other is
@@ -49,14 +49,14 @@ internal readonly struct Rectifier
 
     private Rectifier(double peakV, int pulses, double totalOhm, double commutationOhm, double busF)
     {
-        (k, a, b) = pulses == 6 ? (0.008729, 0.0092, 0.02662) : (0.1895, 0.0700, 0.04089);
+        (k, a, b) = pulses == 6 ? (0.008729, 0.0092, 0.02662) : (0.1895, 0.0760, 0.03489);
         this.peakV = peakV;
         perPeakV = 1 / peakV;
         BoundaryRatio = pulses / Math.PI * Math.Sin(Math.PI / pulses);
         perWindow = 1 / (1 - BoundaryRatio);
         pulseA = peakV / totalOhm;
         var slowestOhm = 1 / (FastestRate * busF);
-        perCommutationOhm = 1 / Math.Max(pulses / (2 * Math.PI) * commutationOhm, slowestOhm);
+        perCommutationOhm = 1 / Math.Max(commutationOhm, slowestOhm);
         perChargingOhm = busF / ChargingTimeS;
         Mode = RectifierMode.Conducting;
     }
@@ -79,13 +79,13 @@ internal readonly struct Rectifier
     internal double BoundaryA => pulseA * k * (1 + a + b);
 
     /// <summary>Steepest answer of the current to the bus voltage, in 1/Ω.</summary>
-    internal double SteepestPerOhm => Math.Max(perCommutationOhm, pulseA * k * (2 + (3 * a) + (10 * b)) * perWindow * perPeakV);
+    internal double SteepestPerOhm => Math.Max(perCommutationOhm, pulseA * k * (2 + (3 * a) + (18 * b)) * perWindow * perPeakV);
 
     internal static Rectifier SixPulse(double lineV, double chokeOhm, double supplyOhm, double busF) =>
-        new(Math.Sqrt(2) * lineV, 6, chokeOhm + (2 * supplyOhm), 2 * supplyOhm, busF);
+        new(Math.Sqrt(2) * lineV, 6, chokeOhm + (2 * supplyOhm), 3 / Math.PI * supplyOhm, busF);
 
     internal static Rectifier TwoPulse(double lineV, double chokeOhm, double supplyOhm, double busF) =>
-        new(Math.Sqrt(2) * lineV, 2, chokeOhm + (2 * supplyOhm), 2 * supplyOhm, busF);
+        new(Math.Sqrt(2) * lineV, 2, chokeOhm + (2 * supplyOhm), 4 / Math.PI * supplyOhm, busF);
 
     internal Rectifier In(RectifierMode mode) => new(this, mode);
 
@@ -111,6 +111,7 @@ internal readonly struct Rectifier
 
         var u2 = u * u;
         var u4 = u2 * u2;
-        return pulseA * k * u2 * (1 + (a * u) + (b * u4 * u4));
+        var u8 = u4 * u4;
+        return pulseA * k * u2 * (1 + (a * u) + (b * u8 * u8));
     }
 }
