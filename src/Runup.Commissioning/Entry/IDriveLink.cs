@@ -12,7 +12,8 @@ public interface IDriveLink : IAsyncDisposable
     /// <summary>What the drive says it is.</summary>
     Task<LinkReply<string>> Identify(CancellationToken cancellation);
 
-    /// <summary>Raw values of these parameters.</summary>
+    /// <summary>Raw values of these parameters; one that the drive refuses to give is missing from the answer.</summary>
+    /// <remarks>Refused only when the drive gave none of them.</remarks>
     Task<LinkReply<IReadOnlyDictionary<string, long>>> Read(IReadOnlyList<Parameter> parameters, CancellationToken cancellation);
 
     /// <summary>Writes a raw value; says nothing of whether the drive kept it.</summary>
@@ -24,7 +25,7 @@ public interface IDriveLink : IAsyncDisposable
     /// <summary>State and readings in one round.</summary>
     Task<LinkReply<DriveStatus>> Status(CancellationToken cancellation);
 
-    /// <summary>Sends one command with its reference.</summary>
+    /// <summary>Sends one command with its reference. A run command needs a permit, which the guided first run alone issues.</summary>
     Task<LinkReply<Written>> Command(LinkCommand command, CancellationToken cancellation);
 }
 
@@ -51,27 +52,6 @@ public abstract record LinkReply<T>
 
 /// <summary>The drive took a write or command.</summary>
 public readonly record struct Written;
-
-/// <summary>A command over the link.</summary>
-public abstract record LinkCommand
-{
-    private LinkCommand()
-    {
-    }
-
-    /// <summary>Walks the drive's state machine towards ready, without a run command.</summary>
-    public sealed record Prepare : LinkCommand;
-
-    /// <summary>Run at a frequency; negative is reverse.</summary>
-    /// <param name="FrequencyHz">Output frequency in Hz.</param>
-    public sealed record Run(double FrequencyHz) : LinkCommand;
-
-    /// <summary>Stop by the drive's way of stopping.</summary>
-    public sealed record Stop : LinkCommand;
-
-    /// <summary>Remove voltage: coast.</summary>
-    public sealed record Coast : LinkCommand;
-}
 
 /// <summary>State and readings of a drive; a reading that the drive does not offer is null.</summary>
 public sealed record DriveStatus

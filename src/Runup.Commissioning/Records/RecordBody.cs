@@ -38,7 +38,7 @@ public abstract record RecordBody
     public sealed record Confirmed(string What, string By, string? Note) : RecordBody;
 
     /// <summary>All parameters of a drive as they were read.</summary>
-    /// <param name="Moment">as-found, after-write, after-power-cycle or as-left.</param>
+    /// <param name="Moment">as-found, before-entry, after-write, after-power-cycle, read or as-left.</param>
     /// <param name="Identity">What the drive says it is.</param>
     /// <param name="Values">Raw value by parameter number; null where it could not be read.</param>
     public sealed record ParametersRead(string Moment, string Identity, IReadOnlyDictionary<string, long?> Values) : RecordBody;
@@ -63,7 +63,7 @@ public abstract record RecordBody
     public sealed record WriteEnded(string Parameter, string Outcome, long? ReadBack, string? Why) : RecordBody;
 
     /// <summary>The drive was told to keep its parameters.</summary>
-    /// <param name="Outcome">accepted, refused or unanswered.</param>
+    /// <param name="Outcome">accepted, refused, unanswered or not-needed.</param>
     public sealed record StoreAsked(string Outcome) : RecordBody;
 
     /// <summary>The drive was seen to lose power and come back.</summary>

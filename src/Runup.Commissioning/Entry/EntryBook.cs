@@ -1,0 +1,89 @@
+using Runup.Profiles;
+
+namespace Runup.Commissioning.Entry;
+
+/// <summary>What an entry under way knows: what the drive holds, and how each write ended.</summary>
+internal sealed class EntryBook(EntrySheet sheet)
+{
+    private readonly Dictionary<string, long> held = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, WriteOutcome> outcomes = new(StringComparer.Ordinal);
+
+    public bool EverRead { get; private set; }
+
+    public CutOffEntry? Resumed { get; set; }
+
+    public PowerCycleProof PowerCycle { get; set; }
+
+    public string? RunSource { get; set; }
+
+    public long? Held(string number) => held.TryGetValue(number, out var raw) ? raw : null;
+
+    public bool Differs(EntryLine line) => Held(line.Number) != line.Raw;
+
+    public bool WasVerified(EntryLine line) => outcomes.GetValueOrDefault(line.Number) is WriteOutcome.Verified;
+
+    public ParameterValues Values => ParameterValues.From(held);
+
+    /// <summary>What was read of all that could be read.</summary>
+    public void Read(IReadOnlyDictionary<string, long?> values)
+    {
+        EverRead = true;
+        foreach (var (number, value) in values)
+        {
+            Read(number, value);
+        }
+    }
+
+    public void Read(string number, long? value)
+    {
+        if (value is { } raw)
+        {
+            held[number] = raw;
+        }
+        else
+        {
+            held.Remove(number);
+        }
+    }
+
+    public void Ended(string number, WriteOutcome outcome) => outcomes[number] = outcome;
+
+    /// <summary>The lines' fate; each stands in exactly one of the three lists.</summary>
+    public EntryReport Report(EntryEnding ending)
+    {
+        var fates = sheet.Lines.Select(line => (line.Number, Fate: Fate(line, ending))).ToList();
+        return new()
+        {
+            Ending = ending,
+            Resumed = Resumed,
+            Written = [.. fates.Where(f => outcomes.ContainsKey(f.Number)).Select(f => f.Number)],
+            Verified = [.. fates.Where(f => f.Fate is WriteOutcome.Verified).Select(f => f.Number)],
+            Skipped = [.. fates.Where(f => f.Fate is null).Select(f => f.Number)],
+            Failed = [.. fates.Where(f => f.Fate is not (null or WriteOutcome.Verified)).Select(f => new FailedLine(f.Number, f.Fate!))],
+            Left = sheet.Left,
+            PowerCycle = PowerCycle,
+            RunSource = RunSource,
+        };
+    }
+
+    // Null: it held the sheet's value from the start and none was written.
+    private WriteOutcome? Fate(EntryLine line, EntryEnding ending) => (outcomes.GetValueOrDefault(line.Number), Held(line.Number)) switch
+    {
+        (null, { } raw) when raw == line.Raw => null,
+        (null, { } raw) => new WriteOutcome.Differs(raw, $"not written: {Why(ending)}"),
+        (null, null) => new WriteOutcome.Unverified(EverRead ? $"the drive does not give its value, and it was not written: {Why(ending)}" : $"nothing was read: {Why(ending)}"),
+        (not null, { } raw) when raw == line.Raw => new WriteOutcome.Verified(),
+        (WriteOutcome.Verified, { } raw) => new WriteOutcome.Differs(raw, "it was verified after its write, and a later reading differs"),
+        (WriteOutcome.Verified, null) => new WriteOutcome.Unverified("it was verified after its write, and a later reading failed"),
+        var (outcome, _) => outcome,
+    };
+
+    private static string Why(EntryEnding ending) => ending switch
+    {
+        EntryEnding.RefusedForSafety refused => refused.Why,
+        EntryEnding.LinkFailed lost => lost.Why,
+        EntryEnding.Interrupted => "the entry was interrupted before its turn",
+        EntryEnding.AwaitsPowerCycle awaits => awaits.Why,
+        _ => "the entry ended before its turn",
+    };
+}

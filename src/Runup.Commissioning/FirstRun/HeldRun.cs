@@ -1,0 +1,218 @@
+using Runup.Commissioning.Entry;
+using Runup.Profiles;
+
+namespace Runup.Commissioning.FirstRun;
+
+/// <summary>
+/// The one writer on the link while a run command is out. Each beat of the hold allows one command exchange and one round of readings;
+/// without a beat nothing is sent but the stop.
+/// </summary>
+internal sealed class HeldRun(IDriveLink link, RunPermit permit, RunHold hold, TimeProvider time)
+{
+    private static readonly TimeSpan ExchangeLimit = TimeSpan.FromMilliseconds(200);
+
+    private readonly List<RunSample> samples = [];
+    private long? begun;
+    private bool prepared;
+
+    /// <summary>All rounds of readings of this run.</summary>
+    public IReadOnlyList<RunSample> Samples => samples;
+
+    /// <summary>When the last run command was sent.</summary>
+    public long LastRenewal { get; private set; }
+
+    /// <summary>Time since the first run command.</summary>
+    public TimeSpan Elapsed => begun is { } b ? time.GetElapsedTime(b) : TimeSpan.Zero;
+
+    /// <summary>Renews a run command until a sample says that it is enough; null then, else how it ended.</summary>
+    /// <param name="frequencyHz">What is asked for; negative is reverse.</param>
+    /// <param name="enough">Looks at each sample.</param>
+    /// <param name="limit">The longest that it may take.</param>
+    public async Task<RunEnding?> Follow(double frequencyHz, Func<RunSample, bool> enough, TimeSpan limit)
+    {
+        if (!prepared && await Prepare() is { } unready)
+        {
+            return unready;
+        }
+
+        var from = time.GetTimestamp();
+        while (await hold.Renewal())
+        {
+            if (await Renew(frequencyHz) is { } ending)
+            {
+                return ending;
+            }
+
+            if (await Exchange(link.Status, hold.Lost) is LinkReply<DriveStatus>.Answered { Value: var status })
+            {
+                if (Trip(status) is { } tripped)
+                {
+                    return await Off(tripped);
+                }
+
+                samples.Add(new(Elapsed, status));
+                if (enough(samples[^1]))
+                {
+                    return null;
+                }
+            }
+
+            if (time.GetElapsedTime(from) > limit)
+            {
+                return await StopNow() ?? new RunEnding.NotReached($"{Math.Abs(frequencyHz):0.##} Hz did not settle within {limit.TotalSeconds:0.#} s");
+            }
+        }
+
+        return await StopNow() ?? new RunEnding.HoldEnded(hold.End ?? HoldEnd.Silent);
+    }
+
+    /// <summary>Sends one run command and reads nothing; null when the drive took it.</summary>
+    public async Task<RunEnding?> Renew(double frequencyHz)
+    {
+        if (permit.Ask(frequencyHz) is not RunAnswer.Granted granted)
+        {
+            return await StopNow() ?? new RunEnding.HoldEnded(hold.End ?? HoldEnd.Silent);
+        }
+
+        var sent = time.GetTimestamp();
+        var reply = await Exchange(token => link.Command(granted.Command, token), hold.Lost);
+        begun ??= sent;
+        LastRenewal = sent;
+        return reply switch
+        {
+            LinkReply<Written>.Answered => null,
+            LinkReply<Written>.Refused refused => await StopNow() ?? new RunEnding.Refused(refused.Why),
+
+            // The hold may have ended during the exchange; else the link fails, which is treated the same way.
+            LinkReply<Written>.Unanswered lost => await StopNow() ?? (hold.IsHeld() ? new RunEnding.NotReached($"a renewal was not answered: {lost.Why}") : new RunEnding.HoldEnded(hold.End ?? HoldEnd.Silent)),
+            _ => throw new InvalidOperationException("The set of replies is closed."),
+        };
+    }
+
+    /// <summary>The planned stop: written once, seen, and followed to standstill.</summary>
+    /// <param name="limit">The longest that the ramp down may take.</param>
+    public async Task<RunEnding?> Stop(TimeSpan limit) => await StopNow() ?? await ToStandstill(limit);
+
+    /// <summary>
+    /// Writes the stop and sees within 200 ms and at most two reads that it is obeyed. Null when it is; a trip counts, since it
+    /// stops too. Otherwise falls silent.
+    /// </summary>
+    public async Task<RunEnding?> StopNow()
+    {
+        using var window = new CancellationTokenSource(ExchangeLimit, time);
+        var before = samples.Count > 0 ? samples[^1].Status.OutputFrequencyHz : null;
+        var reply = await Exchange(token => link.Command(new LinkCommand.Stop(), token), window.Token);
+        for (var read = 1; read <= 2 && !window.IsCancellationRequested; read++)
+        {
+            if (await Exchange(link.Status, window.Token) is LinkReply<DriveStatus>.Answered { Value: var status })
+            {
+                samples.Add(new(Elapsed, status));
+                if (Trip(status) is { } tripped)
+                {
+                    return await Off(tripped);
+                }
+
+                if (Obeyed(status, before))
+                {
+                    return null;
+                }
+            }
+
+            if (read == 1)
+            {
+                await Pause(TimeSpan.FromMilliseconds(80), window.Token);
+            }
+        }
+
+        return new RunEnding.FellSilent(reply is LinkReply<Written>.Answered ? "the drive took the stop and was not seen to obey it" : "the stop was not answered");
+    }
+
+    /// <summary>Reads, without commanding, until the motor stands; falls silent when it does not go on stopping.</summary>
+    public async Task<RunEnding?> ToStandstill(TimeSpan limit)
+    {
+        var from = time.GetTimestamp();
+        var lowest = double.PositiveInfinity;
+        while (time.GetElapsedTime(from) < limit)
+        {
+            if (await Exchange(link.Status, CancellationToken.None) is not LinkReply<DriveStatus>.Answered { Value: var status })
+            {
+                return new RunEnding.FellSilent("no reading came while it was stopping");
+            }
+
+            samples.Add(new(Elapsed, status));
+            if (Trip(status) is { } tripped)
+            {
+                return await Off(tripped);
+            }
+
+            if (Standstill.Is(status))
+            {
+                return null;
+            }
+
+            if (status.OutputFrequencyHz > lowest + 0.5)
+            {
+                return new RunEnding.FellSilent("it ran up again after the stop");
+            }
+
+            lowest = Math.Min(lowest, status.OutputFrequencyHz ?? double.PositiveInfinity);
+            await Pause(RunHold.Period, CancellationToken.None);
+        }
+
+        return new RunEnding.FellSilent($"it does not stand {limit.TotalSeconds:0.#} s after the stop");
+    }
+
+    /// <summary>One reading within its time, or none.</summary>
+    public async Task<DriveStatus?> Read() => (await Exchange(link.Status, CancellationToken.None) as LinkReply<DriveStatus>.Answered)?.Value;
+
+    private static RunEnding.Tripped? Trip(DriveStatus status) =>
+        status.State is PowerState.Fault or PowerState.FaultReactionActive ? new(status.Trip) : null;
+
+    private static bool Obeyed(DriveStatus status, double? before) =>
+        status.State != PowerState.OperationEnabled || !status.Running || status.OutputFrequencyHz < before - 0.015;
+
+    private async Task<RunEnding?> Prepare()
+    {
+        prepared = true;
+        return await link.Command(new LinkCommand.Prepare(), CancellationToken.None) switch
+        {
+            LinkReply<Written>.Answered => null,
+            LinkReply<Written>.Refused refused => new RunEnding.Refused(refused.Why),
+            LinkReply<Written>.Unanswered lost => new RunEnding.Refused($"the drive did not get ready: {lost.Why}"),
+            _ => throw new InvalidOperationException("The set of replies is closed."),
+        };
+    }
+
+    // The run command must not lie in the drive when a person resets the trip. This word resets nothing.
+    private async Task<RunEnding> Off(RunEnding.Tripped tripped)
+    {
+        await Exchange(token => link.Command(new LinkCommand.Coast(), token), CancellationToken.None);
+        return tripped;
+    }
+
+    private async Task<LinkReply<T>> Exchange<T>(Func<CancellationToken, Task<LinkReply<T>>> exchange, CancellationToken also)
+    {
+        using var limit = new CancellationTokenSource(ExchangeLimit, time);
+        using var either = CancellationTokenSource.CreateLinkedTokenSource(limit.Token, also);
+        try
+        {
+            return await exchange(either.Token);
+        }
+        catch (OperationCanceledException) when (either.IsCancellationRequested)
+        {
+            return new LinkReply<T>.Unanswered(also.IsCancellationRequested ? "given up" : $"no answer within {ExchangeLimit.TotalMilliseconds:0} ms");
+        }
+    }
+
+    private async Task Pause(TimeSpan pause, CancellationToken cancellation)
+    {
+        try
+        {
+            await Task.Delay(pause, time, cancellation);
+        }
+        catch (OperationCanceledException) when (cancellation.IsCancellationRequested)
+        {
+            // The window is over; what called looks at it.
+        }
+    }
+}

@@ -1,0 +1,53 @@
+using Runup.Commissioning.Records;
+
+namespace Runup.Commissioning.FirstRun;
+
+/// <summary>Runs straight up on the drive's ramp, and stops from there: peaks and times against the rehearsal.</summary>
+internal static class RampsStep
+{
+    public static async Task<StepEnding> Run(FirstRunSession session, FirstRunStep.Ramps step, StepChecks checks, BusLossProof proof, CancellationToken cancellation)
+    {
+        using var hold = await session.Hold(step, step.FrequencyHz, cancellation);
+        if (hold is null)
+        {
+            return new StepEnding.Stopped("nobody took hold");
+        }
+
+        var permit = RunPermit.ForStep(checks, proof, hold, session.Plan.Limits, step.FrequencyHz, Profiles.Rotation.Forward);
+        var run = new HeldRun(session.Link, permit, hold, session.Time);
+        var plateau = new Plateau(step.FrequencyHz);
+        var ending = await run.Follow(step.FrequencyHz, plateau.Enough, session.RampLimit(step.FrequencyHz));
+        var stopAt = run.Elapsed;
+        ending ??= await run.Stop(session.RampLimit(step.FrequencyHz));
+        hold.Release(HoldEnd.StepDone);
+        await session.Keep(step.Id, run.Samples);
+        return ending is null ? await Compare(session, step, run, plateau, stopAt) : session.Ending(step, ending);
+    }
+
+    private static async Task<StepEnding> Compare(FirstRunSession session, FirstRunStep.Ramps step, HeldRun run, Plateau plateau, TimeSpan stopAt)
+    {
+        var predicted = session.Task.Predictions.Ramp(step.FrequencyHz, step.Coupling);
+        if (predicted is not null)
+        {
+            await session.Records.Append(session.Task.Tag, new RecordBody.Trend(step.Id, predicted.Columns, predicted.Rows, Predicted: true), CancellationToken.None);
+        }
+
+        var stopped = run.Samples[^1].At - stopAt;
+        var outside = new List<string>();
+        foreach (var (name, unit, expected, measured) in ((string, string, Expected?, double?)[])
+        [
+            ("highest output current", "A", predicted?.PeakCurrent, run.Samples.Max(s => s.Status.OutputCurrentA)),
+            ("highest DC bus voltage", "V", predicted?.PeakDcBus, run.Samples.Max(s => s.Status.DcBusV)),
+            ("time to speed", "s", predicted?.TimeToSpeed, plateau.Reached?.TotalSeconds),
+            ("time to stop", "s", predicted?.TimeToStop, stopped.TotalSeconds),
+        ])
+        {
+            if (await session.Take(step.Id, name, unit, expected ?? Expected.Nothing, measured))
+            {
+                outside.Add(name);
+            }
+        }
+
+        return outside.Count == 0 ? new StepEnding.Passed() : new StepEnding.Failed($"outside what is expected: {string.Join(", ", outside)}");
+    }
+}

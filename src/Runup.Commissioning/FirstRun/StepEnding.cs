@@ -1,0 +1,50 @@
+namespace Runup.Commissioning.FirstRun;
+
+/// <summary>How a step ended; a closed set.</summary>
+internal abstract record StepEnding
+{
+    private StepEnding()
+    {
+    }
+
+    /// <summary>The outcome's name in the record.</summary>
+    public string Outcome => this switch
+    {
+        Passed => "passed",
+        Failed => "failed",
+        Stopped => "stopped",
+        Ends => "failed",
+        _ => throw new InvalidOperationException("The set of endings is closed."),
+    };
+
+    /// <summary>What a person should know, or null.</summary>
+    public abstract string? Remark { get; }
+
+    /// <summary>All was as expected.</summary>
+    public sealed record Passed : StepEnding
+    {
+        /// <inheritdoc/>
+        public override string? Remark => null;
+    }
+
+    /// <summary>Something was not as expected; a person decides whether to go on.</summary>
+    public sealed record Failed(string Why) : StepEnding
+    {
+        /// <inheritdoc/>
+        public override string Remark => Why;
+    }
+
+    /// <summary>The person let go; it may be done again.</summary>
+    public sealed record Stopped(string Why) : StepEnding
+    {
+        /// <inheritdoc/>
+        public override string Remark => Why;
+    }
+
+    /// <summary>The first run is over.</summary>
+    public sealed record Ends(FirstRunEnding Ending, string Why) : StepEnding
+    {
+        /// <inheritdoc/>
+        public override string Remark => Why;
+    }
+}
