@@ -9,5 +9,5 @@ namespace Runup.Files;
 public sealed record FileNote(string File, int Line, int Column, string Key, string What)
 {
     /// <summary>The line that a person reads.</summary>
-    public override string ToString() => $"{File}:{Line}:{Column} {Key}: {What}";
+    public override string ToString() => Quote.OneLine($"{File}:{Line}:{Column} {Key}: {What}");
 }

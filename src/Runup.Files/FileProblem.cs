@@ -13,5 +13,5 @@ public sealed record FileProblem(string File, int Line, int Column, string Key, 
     public const string WholeFile = "(file)";
 
     /// <summary>The line that a person reads on standard error: <c>FILE:LINE:COLUMN key: found; would do</c>.</summary>
-    public override string ToString() => $"{File}:{Line}:{Column} {Key}: {Found}; {WouldDo}";
+    public override string ToString() => Quote.OneLine($"{File}:{Line}:{Column} {Key}: {Found}; {WouldDo}");
 }

@@ -38,7 +38,7 @@ public static class QuantityText
     /// <summary>Reads a number with a unit of a dimension to SI.</summary>
     public static Reading<double> ReadSi(Dimension dimension, string text)
     {
-        var written = text.Trim();
+        var written = OnOneLine(text.Trim());
         if (written.Length is 0 or > Longest)
         {
             return Wrong(written.Length == 0 ? "nothing" : "a text too long for a quantity", ReadingAdvice.For(dimension));
@@ -104,6 +104,10 @@ public static class QuantityText
             ? new Reading<double>.Value(si, number.HalfDigit * unit.Factor, unit, number.Notation)
             : Wrong(ReadingAdvice.Explain(NumberFault.TooLarge, written), ReadingAdvice.For(dimension));
     }
+
+    // What is quoted in a message must not break its line.
+    private static string OnOneLine(string text) =>
+        text.Any(char.IsControl) ? string.Concat(text.Select(c => !char.IsControl(c) ? c : char.IsWhiteSpace(c) ? ' ' : '�')) : text;
 
     private static Reading<double>.Problem Wrong(string found, string wouldDo) => new(found, wouldDo);
 }

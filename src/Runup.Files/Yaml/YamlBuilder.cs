@@ -111,7 +111,8 @@ internal sealed class YamlBuilder
                 continue;
             }
 
-            var childPath = path.Length == 0 ? name.Text : $"{path}.{name.Text}";
+            var shown = name.Text.Length == 0 ? "\"\"" : Quote.Shown(name.Text);
+            var childPath = path.Length == 0 ? shown : $"{path}.{shown}";
             var value = Node(childPath, name.Place, depth + 1);
             if (!seen.TryAdd(name.Text, name.Place.Line))
             {

@@ -38,7 +38,7 @@ public static class YamlTree
         catch (YamlException e)
         {
             var (found, wouldDo) = YamlSyntax.Explain(e);
-            problems.Add(new Place((int)Math.Max(1, e.Start.Line), (int)Math.Max(1, e.Start.Column), 0, 0), FileProblem.WholeFile, found, wouldDo);
+            problems.Add(Within(text, e.Start), FileProblem.WholeFile, found, wouldDo);
             return null;
         }
 
@@ -53,5 +53,12 @@ public static class YamlTree
         }
 
         return null;
+    }
+
+    // What is missing at the end of a text the parser puts on the line after the last.
+    private static Place Within(string text, Mark at)
+    {
+        var lines = text.AsSpan().TrimEnd('\n').Count('\n') + 1;
+        return at.Line > lines ? new Place(lines, 1, 0, 0) : new Place((int)Math.Max(1, at.Line), (int)Math.Max(1, at.Column), 0, 0);
     }
 }

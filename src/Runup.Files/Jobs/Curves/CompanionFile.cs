@@ -9,17 +9,17 @@ internal static class CompanionFile
     internal static string? Find(YamlScalar scalar, Desk desk)
     {
         var name = scalar.Text.Trim();
-        if (desk.Folder is null)
-        {
-            desk.Problems.Add(scalar, $"the file {Quote.Of(name)}", "a job that names other files is read from its folder");
-            return null;
-        }
-
         // A backslash is a name's letter on one system and a separator on the other; a colon names a drive or a stream.
         var isWithin = name.Length < 200 && !Path.IsPathRooted(name) && name.AsSpan().IndexOfAny("\\:") < 0 && !name.Split('/').Any(p => p is "" or "." or "..");
         if (!isWithin)
         {
             desk.Problems.Add(scalar, $"the file {Quote.Of(name)}", "a file in the job's folder would do, named without `..` and with `/` between folders");
+            return null;
+        }
+
+        if (desk.Folder is null)
+        {
+            desk.Problems.Add(scalar, $"the file {Quote.Of(name)}", "a job that names other files is read from its folder");
             return null;
         }
 

@@ -22,6 +22,8 @@ internal sealed class CurveKey<T>(string name, string example, string about, Cur
 
     internal override string Example { get; } = example;
 
+    internal override bool IsDatum => true;
+
     internal override string Wanted => $"a CSV file with the columns `{columns.X}` and `{columns.Y}`";
 
     internal override object? Read(YamlNode node, Desk desk)

@@ -11,6 +11,8 @@ internal sealed class ChoiceForm<T>(Choices<T> choices) : Form<T>
 {
     internal override string Wanted => "one of " + Quote.List(choices.Words);
 
+    internal override IReadOnlyList<string> Words => [.. choices.Words];
+
     internal override FormReading<T>? Read(YamlScalar scalar, Desk desk)
     {
         if (choices.TryFind(scalar.Text.Trim(), out var value))
@@ -24,7 +26,6 @@ internal sealed class ChoiceForm<T>(Choices<T> choices) : Form<T>
         return null;
     }
 
-    // YAML 1.1 makes booleans of some words, such as no and off; an editor then compares booleans.
     internal override JsonObject Schema() => new()
     {
         ["enum"] = new JsonArray([.. choices.Words.Select(w => (JsonNode)w)]),

@@ -17,6 +17,10 @@ internal sealed class DatumKey<T>(string name, string example, string about, For
 
     internal override string Wanted => form.Wanted;
 
+    internal override IReadOnlyList<string> Words => form.Words;
+
+    internal override bool IsDatum => true;
+
     internal override object? Read(YamlNode node, Desk desk)
     {
         var origin = Provenances.Plain;

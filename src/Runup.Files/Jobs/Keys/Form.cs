@@ -11,6 +11,9 @@ internal abstract class Form<T>
     /// <summary>What would do, in words.</summary>
     internal abstract string Wanted { get; }
 
+    /// <summary>The words that it takes, where it takes a few.</summary>
+    internal virtual IReadOnlyList<string> Words => [];
+
     /// <summary>Reads a value that is not empty; null with a problem where it can't be.</summary>
     internal abstract FormReading<T>? Read(YamlScalar scalar, Desk desk);
 

@@ -21,8 +21,14 @@ internal abstract class Key(string name, string about, Need need)
     /// <summary>A value as a person would write it on one line.</summary>
     internal abstract string Example { get; }
 
+    /// <summary>The words that it takes, where it takes a few.</summary>
+    internal virtual IReadOnlyList<string> Words => [];
+
     /// <summary>The group of keys that the value is, or null.</summary>
     internal virtual Section? Section => null;
+
+    /// <summary>Whether the value may stand in braces with where it comes from.</summary>
+    internal virtual bool IsDatum => false;
 
     /// <summary>What a person is told when it is missing.</summary>
     internal abstract string Wanted { get; }

@@ -41,7 +41,7 @@ internal static class Provenances
         {
             ["value"] = value,
             ["from"] = new JsonObject { ["description"] = "Where it comes from", ["enum"] = new JsonArray([.. Words.Words.Select(w => (JsonNode)w)]) },
-            ["error"] = new JsonObject { ["description"] = "How far it may be wrong, as a part of the value", ["type"] = "string", ["pattern"] = QuantityPattern.For(Dimension.Fraction) },
+            ["error"] = new JsonObject { ["description"] = "How far it may be wrong, as a part of the value", ["$ref"] = QuantityWords.Schema(Dimension.Fraction)["$ref"]!.GetValue<string>() },
             ["note"] = new JsonObject { ["description"] = "A remark", ["type"] = "string" },
         },
     };

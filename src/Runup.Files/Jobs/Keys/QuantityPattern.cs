@@ -1,4 +1,5 @@
 using System.Text;
+using System.Text.Json.Nodes;
 using Runup.Quantities;
 
 namespace Runup.Files.Jobs.Keys;
@@ -21,6 +22,15 @@ internal static class QuantityPattern
         var spellings = dimension.Units.SelectMany(u => u.Spellings.Prepend(u.Symbol)).Distinct(StringComparer.Ordinal).Select(Escape);
         var quantity = $"({Number}|{Fraction}) ?({string.Join('|', spellings)})";
         return dimension == Dimension.Area ? $"^({quantity}|{Gauge})$" : $"^{quantity}$";
+    }
+
+    /// <summary>The definition of a dimension's texts.</summary>
+    internal static JsonObject Definition(Dimension dimension)
+    {
+        var text = new JsonObject { ["type"] = "string", ["pattern"] = For(dimension) };
+        return dimension == Dimension.PureNumber
+            ? new JsonObject { ["anyOf"] = new JsonArray(new JsonObject { ["type"] = "number" }, text) }
+            : text;
     }
 
     private static string Escape(string text)

@@ -27,13 +27,11 @@ internal static class QuantityWords
         }
     }
 
-    internal static JsonObject Schema(Dimension dimension)
-    {
-        var text = new JsonObject { ["type"] = "string", ["pattern"] = QuantityPattern.For(dimension) };
-        return dimension == Dimension.PureNumber
-            ? new JsonObject { ["anyOf"] = new JsonArray(new JsonObject { ["type"] = "number" }, text) }
-            : text;
-    }
+    /// <summary>A reference to the dimension's definition, which <see cref="JobSchema"/> writes once.</summary>
+    internal static JsonObject Schema(Dimension dimension) => new() { ["$ref"] = "#/$defs/" + DefinitionName(dimension) };
+
+    /// <summary>What the dimension is called among the schema's definitions.</summary>
+    internal static string DefinitionName(Dimension dimension) => dimension.Name.Replace(' ', '-');
 
     private static bool IsWithin(double si, Bound bound) => bound switch
     {
