@@ -39,9 +39,9 @@ public abstract record Acceleration
     public static Acceleration Of(DrivenMachine machine, MotorOnDrive motor, ElectricalFrequency frequency)
     {
         var train = new DriveTrain(machine);
-        if (Shortfall(motor, 0, train.Breakaway_Nm()) is { } atStandstill)
+        if (!(Available_Nm(motor, 0) > train.Breakaway_Nm()))
         {
-            return atStandstill;
+            return StallAt(motor, 0, train.Breakaway_Nm());
         }
 
         var synchronous_radPerS = frequency.SynchronousSpeed(motor.Circuit.Poles).RadiansPerSecond;
@@ -54,7 +54,7 @@ public abstract record Acceleration
             var acceleration = train.Acceleration_radPerS2(speed_radPerS, Available_Nm(motor, speed_radPerS));
             if (!(acceleration > 0))
             {
-                return Shortfall(motor, speed_radPerS, train.Torque_Nm(speed_radPerS, 0)) ?? throw new System.Diagnostics.UnreachableException();
+                return StallAt(motor, speed_radPerS, train.Torque_Nm(speed_radPerS, 0));
             }
 
             smallest = Math.Min(smallest, acceleration);
@@ -76,9 +76,6 @@ public abstract record Acceleration
 
     private static double Available_Nm(MotorOnDrive motor, double speed_radPerS) =>
         motor.LargestTorque(ShaftSpeed.FromRadiansPerSecond(speed_radPerS)).Torque.NewtonMetres;
-
-    private static Stalls? Shortfall(MotorOnDrive motor, double speed_radPerS, double needed_Nm) =>
-        Available_Nm(motor, speed_radPerS) > needed_Nm ? null : StallAt(motor, speed_radPerS, needed_Nm);
 
     private static Stalls StallAt(MotorOnDrive motor, double speed_radPerS, double needed_Nm) => new(
         ShaftSpeed.FromRadiansPerSecond(speed_radPerS),

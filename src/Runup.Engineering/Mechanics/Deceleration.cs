@@ -10,8 +10,8 @@ namespace Runup.Engineering.Mechanics;
 /// t = ∫ dω / |α(ω)|, α(ω) the deceleration (rad/s²) under the load's torque, which helps, and the largest braking torque at which the motor feeds back no more than the drive's own
 /// losses take and, with a resistor on the chopper, U_chop²/R (W) besides. Midpoint rule, 256 steps.
 /// </para>
-/// <para>Validity: as <see cref="Acceleration"/>; from the steady speed at an output frequency down to the speed of the motor's rated slip, below which the last
-/// deceleration is kept (the output frequency has then reached zero).</para>
+/// <para>Validity: as <see cref="Acceleration"/>; from the steady speed at an output frequency down to twice the speed of the motor's rated slip, below which the last
+/// deceleration is kept (the output frequency is about to reach zero).</para>
 /// <para>
 /// Assumptions: as <see cref="MotorOnDrive"/>; the bus stays at the level where the drive stretches the ramp, so that its capacitors take nothing more; the flux is not raised
 /// to waste power.
@@ -57,7 +57,7 @@ public abstract record Deceleration
 
         var train = new DriveTrain(machine);
         var highest_radPerS = steady.Speed.RadiansPerSecond;
-        var lowest_radPerS = Math.Min(highest_radPerS / 2, motor.RatedSlipSpeed_radPerS);
+        var lowest_radPerS = Math.Min(highest_radPerS / 2, 2 * motor.RatedSlipSpeed_radPerS);
         var step_radPerS = (highest_radPerS - lowest_radPerS) / Steps;
         double Rate(double speed_radPerS) =>
             -train.Acceleration_radPerS2(speed_radPerS, LargestBraking(motor, speed_radPerS, absorbed).NewtonMetres);
