@@ -1,6 +1,7 @@
 using System.Text.Json;
 using Runup.Cli.Terminal;
 using Runup.Commissioning.Checks;
+using Runup.Engineering;
 
 namespace Runup.Cli.Checks;
 
