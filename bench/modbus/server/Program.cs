@@ -26,7 +26,7 @@ switch (args)
         return 2;
 }
 
-if (ModbusTcpServer.Start(routing, new ModbusTcpServerOptions { Threading = threading }) is not ServerStart.Listening(var server))
+if (ModbusTcpServer.Start(routing, new ModbusTcpServerOptions { Threading = threading, DeviceFailed = Console.Error.WriteLine }) is not ServerStart.Listening(var server))
 {
     Console.Error.WriteLine("no port to be had");
     return 1;

@@ -156,7 +156,8 @@ public sealed class ModbusTcpClient : IModbusClient
         _tap.Show(FrameDirection.Sent, frame.Span);
         pending.MayHaveArrived = true;
         var sending = SendAllAsync(pending, frame);
-        if (await Task.WhenAny(sending, pending.Ending) != sending)
+        await Task.WhenAny(sending, pending.Ending);
+        if (!sending.IsCompleted && pending.WasGivenUp)
         {
             // A frame cut short would leave the server out of step for good, so a send that can't be finished in time ends the connection.
             Lose("the request could not be sent in time");

@@ -38,6 +38,13 @@ public sealed class ModbusTcpServer : IAsyncDisposable
     {
         ArgumentNullException.ThrowIfNull(routing);
         options ??= new ModbusTcpServerOptions();
+        ArgumentOutOfRangeException.ThrowIfLessThan(options.MaxConnections, 1, nameof(options));
+        ArgumentOutOfRangeException.ThrowIfLessThanOrEqual(options.FrameTimeout, TimeSpan.Zero, nameof(options));
+        if (options.IdleTimeout != Timeout.InfiniteTimeSpan)
+        {
+            ArgumentOutOfRangeException.ThrowIfLessThanOrEqual(options.IdleTimeout, TimeSpan.Zero, nameof(options));
+        }
+
         var listener = new Socket(options.Address.AddressFamily, SocketType.Stream, ProtocolType.Tcp);
         try
         {

@@ -11,7 +11,7 @@ public sealed record ModbusTcpServerOptions
     /// <summary>The TCP port; 0 takes a free one.</summary>
     public int Port { get; init; }
 
-    /// <summary>Connections beyond this many are closed at once.</summary>
+    /// <summary>Connections beyond this many are closed at once; fewer where the system allows this process fewer descriptors.</summary>
     public int MaxConnections { get; init; } = 2048;
 
     /// <summary>A connection is closed when a frame begun is not finished, or a reply not taken, within this time.</summary>

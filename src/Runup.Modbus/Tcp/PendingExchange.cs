@@ -15,6 +15,8 @@ internal sealed class PendingExchange(TransactionId transaction, UnitId unit, Mo
     /// <summary>Whether a byte of it may have left; false only when that is certain.</summary>
     public volatile bool MayHaveArrived;
 
+    public bool WasGivenUp => _ending.Task.IsCanceled || _ending.Task is { IsCompletedSuccessfully: true, Result: ModbusOutcome<ModbusReply>.TimedOut };
+
     public bool Take(UnitId answering, ReadOnlySpan<byte> pdu) => _ending.TrySetResult(Judge(answering, pdu));
 
     public void TimeOut() => _ending.TrySetResult(new ModbusOutcome<ModbusReply>.TimedOut(timeout));

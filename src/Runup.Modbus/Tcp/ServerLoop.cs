@@ -7,6 +7,9 @@ namespace Runup.Modbus.Tcp;
 /// <summary>Waits for connections and their requests; disposing it closes them all and returns when no device is being asked any more.</summary>
 internal abstract class ServerLoop : IAsyncDisposable
 {
+    private const int DescriptorsForOthers = 128;
+    private const int FewestConnections = 8;
+
     /// <summary>How many connections are open.</summary>
     public abstract int ConnectionCount { get; }
 
@@ -16,12 +19,16 @@ internal abstract class ServerLoop : IAsyncDisposable
     /// <summary>Begins to serve on a listening socket, which it owns from here on.</summary>
     public static ServerLoop Start(Socket listener, RequestServer server, ModbusTcpServerOptions options)
     {
-        if (options.Threading == ServerThreading.ThreadPool || !OperatingSystem.IsLinux() || !LibC.IsThere)
+        if (!OperatingSystem.IsLinux() || !LibC.IsThere)
         {
             return new ThreadPoolLoop(listener, server, options);
         }
 
-        return new ReadinessLoop(listener, server, options);
+        // A flood of connections must not take the descriptors that the rest of the process needs, its journal first.
+        options = options with { MaxConnections = Math.Min(options.MaxConnections, Math.Max(LibC.DescriptorLimit - DescriptorsForOthers, FewestConnections)) };
+        return options.Threading == ServerThreading.ThreadPool
+            ? new ThreadPoolLoop(listener, server, options)
+            : new ReadinessLoop(listener, server, options);
     }
 
     /// <summary>Replies leave at once, and a peer that vanished without a word is noticed.</summary>

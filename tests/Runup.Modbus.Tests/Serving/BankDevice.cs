@@ -7,6 +7,7 @@ namespace Runup.Modbus.Tests.Serving;
 internal sealed class BankDevice : IModbusDevice
 {
     public const int Size = 1000;
+    public const string Breakdown = "the device is broken";
 
     public ushort[] Holding { get; } = new ushort[Size];
 
@@ -43,7 +44,7 @@ internal sealed class BankDevice : IModbusDevice
     {
         0xDEAD => DeviceAnswer.Refused(ExceptionCode.IllegalDataValue),
         0xBEEF => DeviceAnswer.Silent,
-        0xFFFF => throw new InvalidOperationException("the device is broken"),
+        0xFFFF => throw new InvalidOperationException(Breakdown),
         _ => WriteRegisters(new RegisterRange(address, 1), [value]),
     };
 

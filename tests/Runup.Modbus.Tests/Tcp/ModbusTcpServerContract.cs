@@ -229,6 +229,35 @@ public abstract class ModbusTcpServerContract(ServerThreading threading)
         }));
     }
 
+    [Fact]
+    public async Task Noise_on_many_lines_does_not_disturb_a_good_one()
+    {
+        const int Seed = 20_260;
+        var random = new Random(Seed);
+        await using var server = Start();
+        using var good = await RawLine.ToAsync(server.Endpoint);
+        for (var i = 0; i < 300; i++)
+        {
+            var noise = new byte[random.Next(1, 600)];
+            random.NextBytes(noise);
+            if (i % 2 == 0)
+            {
+                // A head that is right and a length that fits, so that the noise reaches the decoder.
+                noise = [0, 1, 0, 0, 0, (byte)Math.Clamp(noise.Length, 2, 254), .. noise.AsSpan(0, Math.Min(noise.Length, 254)), .. noise];
+                noise[7] = (byte)random.Next(3, 48);
+            }
+
+            using var bad = await RawLine.ToAsync(server.Endpoint);
+            await bad.SendAsync(noise);
+            await good.SendAsync(ReadOne);
+            (await good.ReceiveAsync(9)).ShouldBe(ReadOneReply[..26]);
+            await good.ReceiveAsync(2);
+        }
+
+        // The noise may hit the one value at which the device itself breaks; nothing else may have thrown.
+        (server.DeviceFailure?.Message ?? BankDevice.Breakdown).ShouldBe(BankDevice.Breakdown);
+    }
+
     private async Task<ModbusTcpClient> ConnectAsync(ModbusTcpServer server, TimeProvider? time = null) =>
         (await ModbusTcpClient.ConnectAsync("127.0.0.1", server.Endpoint.Port, new ModbusTcpClientOptions { Time = time ?? _time, ReplyTimeout = TimeSpan.FromSeconds(30) }))
             .ShouldBeOfType<ConnectOutcome.Connected>().Client;

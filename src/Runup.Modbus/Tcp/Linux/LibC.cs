@@ -12,9 +12,23 @@ internal static partial class LibC
     private const int NonBlocking = 0x800;
     private const int DoNotWait = 0x40;
     private const int NoSignal = 0x4000;
+    private const int OpenFiles = 7;
 
     /// <summary>Whether the library is to be had under its usual name.</summary>
     public static bool IsThere => NativeLibrary.TryLoad("libc", typeof(LibC).Assembly, null, out _);
+
+    /// <summary>How many descriptors this process may have open.</summary>
+    public static int DescriptorLimit
+    {
+        get
+        {
+            // Two numbers of the processor's word size: the limit in force, and how far it may be raised.
+            Span<ulong> limits = stackalloc ulong[2];
+            return Environment.Is64BitProcess && getrlimit(OpenFiles, limits) == 0
+                ? (int)Math.Min(limits[0], int.MaxValue)
+                : int.MaxValue;
+        }
+    }
 
     public static SafeFileHandle CreateEpoll() => Owned(epoll_create1(CloseOnExec));
 
@@ -51,6 +65,9 @@ internal static partial class LibC
 
     [LibraryImport("libc", SetLastError = true)]
     private static partial int eventfd(uint initial, int flags);
+
+    [LibraryImport("libc", SetLastError = true)]
+    private static partial int getrlimit(int resource, Span<ulong> limits);
 
     [LibraryImport("libc", SetLastError = true)]
     private static partial nint recv(SafeHandle socket, Span<byte> bytes, nuint length, int flags);
