@@ -1,3 +1,9 @@
+using Runup.Cli.Checks;
+using Runup.Cli.Entry;
+using Runup.Cli.Plan;
+using Runup.Cli.Rehearsal;
+using Runup.Cli.Sheet;
+using Runup.Cli.Simulate;
 using Spectre.Console.Cli;
 
 namespace Runup.Cli;
@@ -11,5 +17,29 @@ internal static class Verbs
         config.SetApplicationVersion(typeof(Verbs).Assembly.GetName().Version!.ToString(3));
         config.PropagateExceptions();
         config.ValidateExamples();
+        config.AddCommand<CheckCommand>("check")
+            .WithDescription("Does it all fit? Findings with evidence")
+            .WithExample("check", "swp-101.job.yaml");
+        config.AddCommand<SettingsCommand>("settings")
+            .WithDescription("Make-independent settings, each with its reason")
+            .WithExample("settings", "swp-101.job.yaml");
+        config.AddCommand<SheetCommand>("sheet")
+            .WithDescription("The same in this drive's own parameters, in order of entry")
+            .WithExample("sheet", "swp-101.job.yaml", "--must");
+        config.AddCommand<RehearseCommand>("rehearse")
+            .WithDescription("Simulate the first start and stop before power")
+            .WithExample("rehearse", "swp-101.job.yaml");
+        config.AddCommand<SimulateCommand>("simulate")
+            .WithDescription("Serve the simulated drive of a job, or all of a folder")
+            .WithExample("simulate", "swp-101.job.yaml", "--tcp", "1502");
+        config.AddCommand<ReadCommand>("read")
+            .WithDescription("Keep the drive as found; writes nothing to it")
+            .WithExample("read", "swp-101.job.yaml", "--link", "tcp://192.168.1.40:502/1");
+        config.AddCommand<EnterCommand>("enter")
+            .WithDescription("Write the sheet, read it back and prove it; goes on where it was cut off")
+            .WithExample("enter", "swp-101.job.yaml", "--link", "tcp://192.168.1.40:502/1");
+        config.AddCommand<RestoreCommand>("restore")
+            .WithDescription("Back to as found, with the same proofs")
+            .WithExample("restore", "swp-101.job.yaml", "--link", "tcp://192.168.1.40:502/1");
     }
 }

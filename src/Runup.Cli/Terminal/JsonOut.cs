@@ -19,6 +19,19 @@ internal static class JsonOut
         output.WriteByte((byte)'\n');
     }
 
+    /// <summary>Of one item its object; of several an array in their order.</summary>
+    internal static void OneOrMany<T>(IReadOnlyList<T> items, Action<Utf8JsonWriter, T> write) => Write(json =>
+    {
+        if (items.Count == 1)
+        {
+            write(json, items[0]);
+        }
+        else
+        {
+            json.ArrayValue(items, write);
+        }
+    });
+
     /// <summary>A number as people would write it: nine significant digits; null for none.</summary>
     internal static void Number(this Utf8JsonWriter writer, string key, double? value)
     {

@@ -1,0 +1,54 @@
+using Runup.Cli.Terminal;
+using Runup.Commissioning.Entry;
+using Runup.Profiles;
+
+namespace Runup.Cli.Entry;
+
+/// <summary>What an entry came to, for people.</summary>
+internal static class EntryPage
+{
+    internal static void Write(Page page, string tag, DriveProfile profile, EntryReport report)
+    {
+        page.Heading($"{tag}: entry into {profile.Title}");
+        if (report.Resumed is { } cut)
+        {
+            page.Line($"An earlier entry had been cut off: {cut.Verified.Count} parameters were proved by then{(cut.UnderWay is { } number ? $", {Named(profile, number)} was under way" : "")}.");
+        }
+
+        page.Line($"{report.Written.Count} written, {report.Verified.Count} verified by read-back, {report.Skipped.Count} held their value already, {report.Failed.Count} not proved.");
+        page.Line(report.PowerCycle switch
+        {
+            PowerCycleProof.Proved => "All were read again after the drive had been off and on: it keeps them.",
+            PowerCycleProof.NotNeeded => "Nothing had to be written.",
+            PowerCycleProof.NotSeen => "NOT PROVED after power-off: the drive was not seen to lose power.",
+            _ => "NOT PROVED after power-off.",
+        });
+        if (report.Failed.Count > 0)
+        {
+            page.Table(
+                [new("not proved"), new("outcome"), new("why", Whole: false)],
+                report.Failed.Select(f => (IReadOnlyList<string>)[Named(profile, f.Parameter), f.Outcome.Name, f.Outcome.Why ?? ""]));
+        }
+
+        if (report.Left.Count > 0)
+        {
+            page.Table(
+                [new("left to a person"), new("why", Whole: false)],
+                report.Left.Select(l => (IReadOnlyList<string>)[Named(profile, l.Parameter), l.Why]));
+        }
+
+        page.Line($"Run commands now come from: {report.RunSource ?? "not known; look at the drive"}.");
+    }
+
+    internal static string? WhyNotFinished(EntryReport report) => report.Ending switch
+    {
+        EntryEnding.Finished => null,
+        EntryEnding.RefusedForSafety refused => $"refused: {refused.Why}",
+        EntryEnding.LinkFailed failed => $"the link failed: {failed.Why}; call again to go on",
+        EntryEnding.AwaitsPowerCycle awaits => $"written, and not yet proved after power-off: {awaits.Why}; call again to go on",
+        EntryEnding.Interrupted => "stopped between two writes; call again to go on",
+        _ => throw new InvalidOperationException("The set of endings is closed."),
+    };
+
+    internal static string Named(DriveProfile profile, string number) => $"{number} {profile.Find(number)?.Name}".TrimEnd();
+}

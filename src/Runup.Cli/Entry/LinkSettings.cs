@@ -1,0 +1,40 @@
+using System.ComponentModel;
+using Runup.Cli.Survey;
+using Runup.Cli.Terminal;
+using Runup.Commissioning.Entry;
+using Runup.DriveLink;
+using Spectre.Console.Cli;
+
+namespace Runup.Cli.Entry;
+
+/// <summary>What every verb over a link takes.</summary>
+internal sealed class LinkSettings : JobSettings
+{
+    [CommandOption("--link <LINK>")]
+    [Description("tcp://HOST:PORT/UNIT")]
+    public string? Link { get; set; }
+
+    [CommandOption("--by <NAME>")]
+    [Description("Who stands at the drive and confirms; else the user of this computer")]
+    public string? By { get; set; }
+
+    [CommandOption("--confirm <THING>")]
+    [Description("A thing confirmed beforehand by its name, once for each; what is not is asked for")]
+    public string[] Confirmed { get; set; } = [];
+
+    internal LinkAddress Address => Link is null
+        ? throw new Complaint(ExitStatus.BadInput, "runup: --link is missing; tcp://HOST:PORT/UNIT would do, such as tcp://192.168.1.40:502/1")
+        : LinkText.Read(Link) switch
+        {
+            LinkText.Address address => address.Of,
+            LinkText.NotYet not => throw new Complaint(ExitStatus.BadInput, $"runup: --link {Link}: {not.Why}"),
+            LinkText.Wrong wrong => throw new Complaint(ExitStatus.BadInput, $"runup: --link {Link}: {wrong.Why}"),
+            _ => throw new InvalidOperationException("The set of link texts is closed."),
+        };
+
+    internal string Person => string.IsNullOrWhiteSpace(By) ? Environment.UserName : By.Trim();
+
+    internal PersonAtTerminal AtTerminal() => new(Person, Confirmed.ToHashSet(StringComparer.Ordinal), Console.In, Console.Error);
+
+    internal IDriveLinks LinksFor(LoadedJob job) => new ModbusDriveLinks(Address, job.Profile, TimeProvider.System);
+}

@@ -1,0 +1,92 @@
+using System.ComponentModel;
+using System.Globalization;
+using Runup.Cli.Survey;
+using Runup.Cli.Terminal;
+using Runup.Commissioning.Plan;
+using Runup.Commissioning.Rehearsal;
+using Runup.Dynamics;
+using Runup.Settings;
+using Spectre.Console.Cli;
+
+namespace Runup.Cli.Rehearsal;
+
+/// <summary><c>runup rehearse JOB</c>: simulates start, run and stop with the settings as the drive will hold them.</summary>
+internal sealed class RehearseCommand : Command<RehearseCommand.Settings>
+{
+    public override int Execute(Spectre.Console.Cli.CommandContext context, Settings settings, CancellationToken cancellationToken)
+    {
+        var job = LoadedJob.From(settings.Job);
+        var result = Result(job, JobRehearsal.Of(job.Context, SettingsPlan.For(job.Context), job.Profile, job.Size, cancellation: cancellationToken));
+        if (settings.Json)
+        {
+            Write(result);
+        }
+        else
+        {
+            Show(job, result, settings.Plot);
+        }
+
+        return (int)(result.Tripped is null && result.Breakdown is null ? ExitStatus.Fine : ExitStatus.Blocked);
+    }
+
+    internal static RehearsalResult Result(LoadedJob job, RehearsalOutcome? outcome) => outcome switch
+    {
+        RehearsalOutcome.Ran ran => ran.Result,
+        RehearsalOutcome.Refused refused => throw new Complaint(ExitStatus.BadInput, refused.Problems.Select(p => $"{job.Path}:1:1 (file): can't be rehearsed: {p}; `runup check {job.Path}` says what would do")),
+        null => throw new Complaint(ExitStatus.BadInput, $"{job.Path}:1:1 (file): can't be rehearsed: no induction motor fits the plate, or the load's torque is not known; `runup check {job.Path}` says why"),
+        _ => throw new InvalidOperationException("The set of outcomes is closed."),
+    };
+
+    private static void Write(RehearsalResult result) => JsonOut.Write(json =>
+    {
+        json.WriteStartObject();
+        json.Array("events", result.Events, (j, e) =>
+        {
+            j.WriteStartObject();
+            j.Number("t_s", e.TimeS);
+            j.WriteString("what", e.What.Name());
+            j.WriteEndObject();
+        });
+        json.Number("peak_current_A", result.PeakCurrentA);
+        json.Number("peak_dc_bus_V", result.PeakDcBusV);
+        json.Number("time_to_speed_s", result.TimeToSpeedS);
+        json.Number("time_to_stop_s", result.TimeToStopS);
+        json.WriteString("tripped", result.Tripped?.Name());
+        json.WriteString("broke_down", result.Breakdown?.ToString());
+        json.WriteEndObject();
+    });
+
+    private static void Show(LoadedJob job, RehearsalResult result, string? plot)
+    {
+        var page = new Page(Console.Out);
+        page.Heading($"{job.Job.Tag}: start to the highest frequency and stop, rehearsed");
+        page.Table(
+            [new(""), new("", Digits: true), new("")],
+            [
+                ["from 0 to highest frequency", Text(result.TimeToSpeedS), "s"],
+                ["from there to standstill", Text(result.TimeToStopS), "s"],
+                ["highest current", Text(result.PeakCurrentA), $"A  (motor {Text(job.Job.Motor.Plate.Current.Value.Amperes)} A)"],
+                ["highest DC bus", Text(result.PeakDcBusV), $"V  (trip {Text(job.Context.Rating.OvervoltageTrip.Volts)} V)"],
+                ["trip", result.Tripped?.Name() ?? "none", ""],
+            ]);
+        page.Heading("Events");
+        page.Table(
+            [new("t s", Digits: true), new("what")],
+            result.Events.Select(e => (IReadOnlyList<string>)[e.TimeS.ToString("0.000", CultureInfo.InvariantCulture), e.What.Name()]));
+        if (result.Breakdown is { } breakdown)
+        {
+            page.Line($"The simulation broke down: {breakdown}");
+        }
+
+        page.Line($"An estimate, never a permission.{(plot is null ? "" : $" The trends are in {plot}.")}");
+    }
+
+    private static string Text(double? value) => value?.ToString("G4", CultureInfo.InvariantCulture) ?? "not reached";
+
+    internal sealed class Settings : JobSettings
+    {
+        [CommandOption("--plot <FILE.svg>")]
+        [Description("Trends of frequency, current, DC bus and torque")]
+        public string? Plot { get; set; }
+    }
+}

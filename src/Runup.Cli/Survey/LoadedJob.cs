@@ -1,0 +1,92 @@
+using Runup.Cli.Terminal;
+using Runup.Commissioning.Checks;
+using Runup.Commissioning.Survey;
+using Runup.Files;
+using Runup.Files.Jobs;
+using Runup.Files.Profiles;
+using Runup.Profiles;
+
+namespace Runup.Cli.Survey;
+
+/// <summary>A job file with the drive that it names, ready for any step.</summary>
+/// <param name="Path">The file.</param>
+/// <param name="Text">Its text.</param>
+/// <param name="Job">The job.</param>
+/// <param name="Profile">The drive's profile.</param>
+/// <param name="Size">The drive's size.</param>
+internal sealed record LoadedJob(string Path, string Text, Job Job, DriveProfile Profile, DriveSize Size)
+{
+    private JobContext? context;
+
+    /// <summary>What all checks know of it.</summary>
+    internal JobContext Context => context ??= JobContext.For(Job, Size.Rating);
+
+    /// <summary>The folder of the site.</summary>
+    internal string Folder => System.IO.Path.GetDirectoryName(System.IO.Path.GetFullPath(Path))!;
+
+    /// <summary>Reads several jobs; what is wrong with any of them is said of all at once.</summary>
+    /// <exception cref="Complaint">Anything is wrong with any file.</exception>
+    internal static IReadOnlyList<LoadedJob> All(IReadOnlyList<string> paths)
+    {
+        var jobs = new List<LoadedJob>();
+        var complaints = new List<string>();
+        foreach (var path in paths)
+        {
+            try
+            {
+                jobs.Add(From(path));
+            }
+            catch (Complaint complaint)
+            {
+                complaints.Add(complaint.Message);
+            }
+        }
+
+        return complaints.Count == 0 ? jobs : throw new Complaint(ExitStatus.BadInput, complaints);
+    }
+
+    /// <summary>Reads a job and its drive's profile.</summary>
+    /// <exception cref="Complaint">Anything is wrong with either file.</exception>
+    internal static LoadedJob From(string path)
+    {
+        var read = JobFile.Read(path) switch
+        {
+            JobReading.Read it => it,
+            JobReading.Faulty faulty => throw new Complaint(ExitStatus.BadInput, faulty.Problems.Select(p => p.ToString())),
+            _ => throw new InvalidOperationException("The set of readings is closed."),
+        };
+
+        var folder = System.IO.Path.GetDirectoryName(System.IO.Path.GetFullPath(path))!;
+        var profile = ProfileFor(read.Job.Drive.Profile.Value, folder, path, read.Text);
+        var size = profile.FindSize(read.Job.Drive.Size.Value)
+            ?? throw new Complaint(ExitStatus.BadInput, $"{Place(path, read.Text, "size")} drive.size: {profile.Title} has no size '{read.Job.Drive.Size.Value}'; one of its sizes would do: {string.Join(", ", profile.Sizes.Select(s => s.Name))}");
+        return new LoadedJob(path, read.Text, read.Job, profile, size);
+    }
+
+    private static DriveProfile ProfileFor(string name, string folder, string path, string text)
+    {
+        if (name.AsSpan().IndexOfAny('/', '\\') >= 0 || name.Contains("..", StringComparison.Ordinal))
+        {
+            throw new Complaint(ExitStatus.BadInput, $"{Place(path, text, "profile")} drive.profile: '{name}' is not a name; the name of a profile, without a folder, would do");
+        }
+
+        var file = name + ProfileReader.Extension;
+        string[] folders = [folder, System.IO.Path.Combine(folder, "drives"), System.IO.Path.Combine(AppContext.BaseDirectory, "data", "drives")];
+        var found = folders.Select(f => System.IO.Path.Combine(f, file)).FirstOrDefault(File.Exists);
+        if (found is null)
+        {
+            var known = folders.Where(Directory.Exists)
+                .SelectMany(f => Directory.EnumerateFiles(f, "*" + ProfileReader.Extension))
+                .Select(f => System.IO.Path.GetFileName(f)[..^ProfileReader.Extension.Length])
+                .Distinct(StringComparer.Ordinal)
+                .Order(StringComparer.Ordinal);
+            throw new Complaint(ExitStatus.BadInput, $"{Place(path, text, "profile")} drive.profile: there is no profile '{name}' in the site's folder, its drives/ or the product's; one of these would do: {string.Join(", ", known)}");
+        }
+
+        var problems = new Problems(found);
+        return ProfileReader.ReadFile(found, problems) ?? throw new Complaint(ExitStatus.BadInput, problems.InOrder().Select(p => p.ToString()));
+    }
+
+    /// <summary>Where a key of the drive's part stands, for a message that only the profile could give rise to.</summary>
+    private static string Place(string path, string text, string key) => JobPlaces.Of(text, "drive", key) is var (line, column) ? $"{path}:{line}:{column}" : $"{path}:1:1";
+}

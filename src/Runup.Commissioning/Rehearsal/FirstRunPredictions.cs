@@ -1,0 +1,121 @@
+using Runup.Commissioning.Checks;
+using Runup.Commissioning.FirstRun;
+using Runup.Commissioning.Plan;
+using Runup.Dynamics;
+using Runup.Engineering.Drives;
+using Runup.Engineering.Loads;
+using Runup.Engineering.Mechanics;
+using Runup.Engineering.Motors;
+using Runup.Profiles;
+using Runup.Quantities;
+using Runup.Settings;
+
+namespace Runup.Commissioning.Rehearsal;
+
+/// <summary>
+/// What the readings of the first run are held against: steady readings from the circuit in the steady state, run-up and stop
+/// from the time-domain engine, both with the settings as the drive holds them.
+/// </summary>
+/// <remarks>
+/// The accepted bands are common practice, no source, until an ensemble of motors gives them: current 25 % uncoupled and 20 %
+/// coupled (of the prediction, at least 4 % of rated current), speed 2 % of synchronous speed, voltage 5 % of rated, torque
+/// 12 % of rated. The DC bus is accepted between 1.28 and 1.43 times the supply voltage: derived for a six-pulse rectifier
+/// from idle to full load.
+/// </remarks>
+public sealed class FirstRunPredictions : IFirstRunPredictions
+{
+    private readonly DriveSystem system;
+    private readonly SettingSet held;
+    private readonly Nameplate plate;
+    private readonly VoltsPerHertz characteristic;
+
+    private FirstRunPredictions(DriveSystem system, SettingSet held, Nameplate plate) =>
+        (this.system, this.held, this.plate, characteristic) = (system, held, plate, Characteristic(held, plate));
+
+    /// <summary>The predictions for a job; null where motor or load are not known well enough.</summary>
+    public static FirstRunPredictions? Of(JobContext context, SettingsPlan plan, DriveProfile profile, DriveSize size) =>
+        RehearsalSystem.Of(context) is { } system && context.Nameplate is { } plate
+            ? new(system, JobRehearsal.Held(plan, profile, size), plate)
+            : null;
+
+    /// <inheritdoc/>
+    public Expected Steady(ReadingKind kind, double frequencyHz, Coupling coupling)
+    {
+        var frequency = ElectricalFrequency.FromHertz(Math.Abs(frequencyHz));
+        if (kind == ReadingKind.DcBusVoltage)
+        {
+            var line = system.SupplyVoltage.Volts;
+            return new(Math.Sqrt(2) * line * 0.97, 1.28 * line, 1.43 * line);
+        }
+
+        if (kind == ReadingKind.OutputFrequency)
+        {
+            return Around(frequencyHz, Math.Max(0.1, 0.01 * frequency.Hertz));
+        }
+
+        return Solution(frequency, coupling) is { } at ? Reading(kind, at, frequency, coupling, frequencyHz < 0 ? -1 : 1) : Expected.Nothing;
+    }
+
+    /// <inheritdoc/>
+    public RampPrediction? Ramp(double frequencyHz, Coupling coupling)
+    {
+        var machine = MachineOf(coupling);
+        if (JobRehearsal.To(JobRehearsal.On(system, machine), held, ElectricalFrequency.FromHertz(Math.Abs(frequencyHz))) is not RehearsalOutcome.Ran { Result: { } result })
+        {
+            return null;
+        }
+
+        var trace = result.Trace;
+        var step = Math.Max(1, trace.Count / 400);
+        var rated = plate.RatedTorque.NewtonMetres;
+        return new RampPrediction
+        {
+            Columns = ["time_s", "output_frequency_Hz", "output_current_A", "dc_bus_V", "output_voltage_V", "speed_rpm", "torque_percent"],
+            Rows =
+            [
+                .. from i in Enumerable.Range(0, trace.Count)
+                   where i % step == 0
+                   select (IReadOnlyList<double>)[trace.TimeS[i], trace.FrequencyHz[i], trace.CurrentA[i], trace.DcBusV[i], trace.VoltageV[i], trace.SpeedRpm[i], 100 * trace.TorqueNm[i] / rated],
+            ],
+            PeakCurrent = new(result.PeakCurrentA, null, (1.25 * result.PeakCurrentA) + (0.04 * plate.Current.Amperes)),
+            PeakDcBus = new(result.PeakDcBusV, null, 0.95 * system.Drive.OvervoltageTrip.Volts),
+            TimeToSpeed = result.TimeToSpeedS is { } up ? Around(up, (0.1 * up) + 0.5) : Expected.Nothing,
+            TimeToStop = result.TimeToStopS is { } down ? Around(down, (0.1 * down) + 0.5) : Expected.Nothing,
+        };
+    }
+
+    private CircuitSolution? Solution(ElectricalFrequency frequency, Coupling coupling) =>
+        SteadySpeed.At(MachineOf(coupling), system.Motor, characteristic, frequency);
+
+    private DrivenMachine MachineOf(Coupling coupling) => coupling == Coupling.Coupled ? system.Machine : RehearsalSystem.Uncoupled(system.Machine);
+
+    private Expected Reading(ReadingKind kind, CircuitSolution at, ElectricalFrequency frequency, Coupling coupling, int sign)
+    {
+        var rated = plate.Current.Amperes;
+        switch (kind)
+        {
+            case ReadingKind.OutputCurrent:
+                var part = coupling == Coupling.Coupled ? 0.20 : 0.25;
+                return Around(at.Current.Amperes, Math.Max(part * at.Current.Amperes, 0.04 * rated));
+            case ReadingKind.OutputVoltage:
+                return Around(characteristic.At(frequency).Volts, 0.05 * plate.Voltage.Volts);
+            case ReadingKind.Speed:
+                return Around(sign * at.Speed.Rpm, 0.02 * plate.SynchronousSpeed.Rpm);
+            case ReadingKind.Torque:
+                return Around(sign * 100 * at.DevelopedTorque.NewtonMetres / plate.RatedTorque.NewtonMetres, 12);
+            default:
+                return Expected.Nothing;
+        }
+    }
+
+    private static Expected Around(double value, double margin) => new(value, value - margin, value + margin);
+
+    private static VoltsPerHertz Characteristic(SettingSet held, Nameplate plate) => new()
+    {
+        BaseFrequency = ElectricalFrequency.FromHertz(held.Number(Setting.BaseFrequency) ?? plate.Frequency.Hertz),
+        MaximumVoltage = LineVoltage.FromVolts(held.Number(Setting.MaximumOutputVoltage) ?? plate.Voltage.Volts),
+        RatedVoltage = LineVoltage.FromVolts(held.Number(Setting.MotorRatedVoltage) ?? plate.Voltage.Volts),
+        Boost = Fraction.FromRatio(held.Number(Setting.TorqueBoost) ?? 0),
+        Shape = string.Equals(held.Choice(Setting.VfCharacteristic), "quadratic", StringComparison.Ordinal) ? VoltageShape.Quadratic : VoltageShape.Linear,
+    };
+}

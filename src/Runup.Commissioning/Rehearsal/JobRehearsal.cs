@@ -1,0 +1,42 @@
+using Runup.Commissioning.Checks;
+using Runup.Commissioning.Plan;
+using Runup.Dynamics;
+using Runup.Engineering.Loads;
+using Runup.Profiles;
+using Runup.Quantities;
+using Runup.Settings;
+
+namespace Runup.Commissioning.Rehearsal;
+
+/// <summary>The first start and stop of a set before power, with the settings as this drive will hold them after rounding.</summary>
+public static class JobRehearsal
+{
+    private static readonly Duration AtSpeed = Duration.FromSeconds(2);
+
+    /// <summary>The settings that a drive holds once the plan was entered over its factory values.</summary>
+    public static SettingSet Held(SettingsPlan plan, DriveProfile profile, DriveSize size)
+    {
+        var factory = ParameterValues.Defaults(profile, size);
+        return SettingsReader.Read(profile, size, Profiles.Sheet.After(Profiles.Sheet.For(profile, size, plan.Values, factory), factory));
+    }
+
+    /// <summary>Start to the highest frequency, two seconds there, stop; null where motor or load are not known well enough.</summary>
+    public static RehearsalOutcome? Of(JobContext context, SettingsPlan plan, DriveProfile profile, DriveSize size, IProgress<double>? progress = null, CancellationToken cancellation = default) =>
+        RehearsalSystem.Of(context) is { } system
+            ? To(system, Held(plan, profile, size), context.Job.Operation.MaximumFrequency.Value, progress, cancellation)
+            : null;
+
+    internal static RehearsalOutcome To(DriveSystem system, SettingSet held, ElectricalFrequency frequency, IProgress<double>? progress = null, CancellationToken cancellation = default)
+    {
+        var control = ControlSettings.From(held, system.Drive);
+        var longest = Duration.FromSeconds(Math.Clamp(3 * Math.Max(control.Acceleration.Seconds, control.Deceleration.Seconds), 20, 1200));
+        return new Dynamics.Rehearsal
+        {
+            System = system,
+            Settings = control,
+            Script = Dynamics.Rehearsal.StartAndStop(frequency.Hertz, AtSpeed, longest),
+        }.Run(progress, cancellation);
+    }
+
+    internal static DriveSystem On(DriveSystem system, DrivenMachine machine) => system with { Machine = machine };
+}

@@ -1,0 +1,72 @@
+using Runup.Commissioning.Checks;
+using Runup.Commissioning.Survey;
+using Runup.Dynamics;
+using Runup.Engineering.Loads;
+using Runup.Engineering.Motors;
+using Runup.Quantities;
+
+namespace Runup.Commissioning.Rehearsal;
+
+/// <summary>From a surveyed set to what the time-domain engine simulates.</summary>
+public static class RehearsalSystem
+{
+    /// <summary>Supply, drive, motor and machine of a job; null where no circuit fits the plate or the load is not known.</summary>
+    /// <remarks>Several equal motors are taken as one of as many times the admittance and inertia.</remarks>
+    public static DriveSystem? Of(JobContext context)
+    {
+        if (context.Circuit is not { } circuit || context.Machine.Machine is not { } machine)
+        {
+            return null;
+        }
+
+        var count = context.MotorCount;
+        return new DriveSystem
+        {
+            Motor = count == 1 ? circuit : Parallel(circuit, count),
+            Machine = count == 1 ? machine : machine with { MotorInertia = Inertia.FromKilogramSquareMetres(count * machine.MotorInertia.KilogramSquareMetres) },
+            Drive = context.Rating,
+            SupplyVoltage = context.Job.Supply.Voltage.Value,
+            SupplyFrequency = context.Job.Supply.Frequency.Value,
+            SupplyReactance = SourceReactance(context.Job),
+            BrakingResistor = context.Job.Drive.BrakingResistor?.Resistance.Value,
+        };
+    }
+
+    /// <summary>The motor alone, as it turns before its machine is coupled.</summary>
+    public static DrivenMachine Uncoupled(DrivenMachine machine) => new()
+    {
+        Load = new LoadCurve.Constant(default),
+        MachineInertia = default,
+        MotorInertia = machine.MotorInertia,
+    };
+
+    /// <summary>Reactance of source and line reactor, each phase; null where the job does not tell the source.</summary>
+    /// <remarks>X = U²/S″ from a fault level; of a transformer u_k U²/S_r; of a generator x″d U²/S_r.</remarks>
+    private static Reactance? SourceReactance(Job job)
+    {
+        var supply = job.Supply;
+        var voltage = supply.Voltage.Value.Volts;
+        double? source = supply switch
+        {
+            { FaultLevel: { } level } when level.Value.VoltAmperes > 0 => voltage * voltage / level.Value.VoltAmperes,
+            { Transformer: { } t } when t.Rating.Value.VoltAmperes > 0 => t.Impedance.Value.Ratio * voltage * voltage / t.Rating.Value.VoltAmperes,
+            { Generator: { } g } when g.Rating.Value.VoltAmperes > 0 => g.SubtransientReactance.Value.Ratio * voltage * voltage / g.Rating.Value.VoltAmperes,
+            _ => null,
+        };
+        var reactor = supply.LineReactorInductance is { } inductance ? inductance.Value.ReactanceAt(supply.Frequency.Value).Ohms : 0;
+        return source is { } ohms ? Reactance.FromOhms(ohms + reactor) : null;
+    }
+
+    private static EquivalentCircuit Parallel(EquivalentCircuit one, int count) => one with
+    {
+        StatorResistance = Resistance.FromOhms(one.StatorResistance.Ohms / count),
+        StatorLeakage = Reactance.FromOhms(one.StatorLeakage.Ohms / count),
+        Magnetizing = Reactance.FromOhms(one.Magnetizing.Ohms / count),
+        RotorLeakage = Reactance.FromOhms(one.RotorLeakage.Ohms / count),
+        RotorResistance = Resistance.FromOhms(one.RotorResistance.Ohms / count),
+        CoreLoss = one.CoreLoss is { } core ? Resistance.FromOhms(core.Ohms / count) : null,
+        FrictionLoss = ElectricalPower.FromWatts(one.FrictionLoss.Watts * count),
+        StrayLoss = ElectricalPower.FromWatts(one.StrayLoss.Watts * count),
+        RatedCurrent = one.RatedCurrent is { } rated ? LineCurrent.FromAmperes(rated.Amperes * count) : null,
+    };
+}

@@ -1,0 +1,40 @@
+using Runup.Commissioning.Plan;
+using Runup.Profiles;
+
+namespace Runup.Commissioning.Sheet;
+
+/// <summary>A line of the sheet with what the plan says of it.</summary>
+/// <param name="Line">The line: parameter, value, display.</param>
+/// <param name="Rank">How much it matters; null for a parameter that the plan leaves alone.</param>
+/// <param name="Reason">Why this value; null as before.</param>
+public sealed record SheetRow(SheetLine Line, Rank? Rank, string? Reason);
+
+/// <summary>A set's settings in its drive's own parameters, in the order of entry, each with its reason.</summary>
+public static class JobSheet
+{
+    /// <summary>The sheet of a plan.</summary>
+    /// <param name="plan">The plan.</param>
+    /// <param name="profile">The drive's profile.</param>
+    /// <param name="size">Its size.</param>
+    /// <param name="before">What the drive holds before; factory values where it was not read.</param>
+    /// <param name="whole">Also the parameters that the plan leaves alone.</param>
+    public static IReadOnlyList<SheetRow> For(SettingsPlan plan, DriveProfile profile, DriveSize size, ParameterValues before, bool whole = false)
+    {
+        var lines = whole
+            ? Profiles.Sheet.Whole(profile, size, plan.Values, before)
+            : Profiles.Sheet.For(profile, size, plan.Values, before);
+        return [.. lines.Select(line => Row(line, plan))];
+    }
+
+    private static SheetRow Row(SheetLine line, SettingsPlan plan)
+    {
+        var planned = line.Settings.Select(setting => plan[setting]).OfType<PlannedSetting>().ToList();
+        if (planned.Count == 0)
+        {
+            return new(line, null, line.Note);
+        }
+
+        var reasons = planned.Select(p => p.Reason).Append(line.Note).OfType<string>().Distinct(StringComparer.Ordinal);
+        return new(line, planned.Min(p => p.Rank), string.Join("; ", reasons));
+    }
+}
