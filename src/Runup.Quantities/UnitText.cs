@@ -34,9 +34,9 @@ internal static class UnitText
         return null;
     }
 
-    /// <summary>The unit that a mistyped one was meant to be, or null.</summary>
+    /// <summary>The unit that a mistyped one was meant to be, or null; never one that differs by the case of m and M alone.</summary>
     internal static string? Nearest(Dimension dimension, string text) =>
-        text.Length < 2 ? null : Spelling.Nearest(text, dimension.Units.SelectMany(u => u.Spellings.Prepend(u.Symbol)));
+        text.Length < 3 ? null : Spelling.Nearest(text, dimension.Units.SelectMany(u => u.Spellings.Prepend(u.Symbol)).Where(s => !string.Equals(s, text, StringComparison.OrdinalIgnoreCase)));
 
     private static Unit? Exactly(Dimension dimension, string text)
     {

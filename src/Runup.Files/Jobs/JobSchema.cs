@@ -33,14 +33,38 @@ public static class JobSchema
             schema[name] = value?.DeepClone();
         }
 
-        var body = schema.ToJsonString();
-        var definitions = new JsonObject();
-        foreach (var dimension in Dimension.All.Where(d => body.Contains($"\"#/$defs/{QuantityWords.DefinitionName(d)}\"", StringComparison.Ordinal)))
+        schema["$defs"] = Definitions(schema.ToJsonString());
+        return schema.ToJsonString(Layout).ReplaceLineEndings("\n") + "\n";
+    }
+
+    // Those that the keys refer to, and those that these refer to in turn.
+    private static JsonObject Definitions(string body)
+    {
+        var known = Dimension.All.Select(d => (Name: QuantityWords.DefinitionName(d), Definition: QuantityPattern.Definition(d)))
+            .Append(("flag", FlagForm.Define()))
+            .Append(("text", TextForm.Define()))
+            .ToList();
+        var written = new JsonObject();
+        foreach (var (name, definition) in Provenances.Definitions())
         {
-            definitions[QuantityWords.DefinitionName(dimension)] = QuantityPattern.Definition(dimension);
+            written[name] = definition;
         }
 
-        schema["$defs"] = definitions;
-        return schema.ToJsonString(Layout).ReplaceLineEndings("\n") + "\n";
+        foreach (var (name, definition) in known)
+        {
+            if (IsUsed(Provenances.DefinitionName(name)))
+            {
+                written[Provenances.DefinitionName(name)] = new JsonObject { ["anyOf"] = Provenances.Either(new JsonObject { ["$ref"] = "#/$defs/" + name }) };
+            }
+
+            if (IsUsed(name) || written.ContainsKey(Provenances.DefinitionName(name)) || name == QuantityWords.DefinitionName(Dimension.Fraction))
+            {
+                written[name] = definition;
+            }
+        }
+
+        return written;
+
+        bool IsUsed(string name) => body.Contains($"\"#/$defs/{name}\"", StringComparison.Ordinal);
     }
 }

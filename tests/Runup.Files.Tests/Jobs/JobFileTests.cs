@@ -77,7 +77,7 @@ public sealed class JobFileTests : IDisposable
         machine: {load: hoisting}
         operation: {maximum-frequency: 50 Hz, minimum-frequency: 60 Hz}
         """).ShouldBe([
-        "swp.job.yaml:1:1 tag: it is missing; text would do",
+        "swp.job.yaml:1:1 tag: it is missing; text, such as `SWP-101`, would do",
         "swp.job.yaml:2:1 tga: there is no such key here; `tag` would do, if that is meant",
         "swp.job.yaml:3:19 supply.voltage: `400` has no unit; V, kV or mV would do",
         "swp.job.yaml:3:50 supply.phases: `2`; one of `3`, `1` would do",
@@ -86,9 +86,9 @@ public sealed class JobFileTests : IDisposable
         "swp.job.yaml:6:52 motor.plate.current: `-14.4 A`; a value above zero would do",
         "swp.job.yaml:6:86 motor.plate.speed: `24 Hz` is a frequency; a speed is wanted here: rpm, rad/s or 1/s would do",
         "swp.job.yaml:6:107 motor.plate.power-factor: `90.4`; more than 0 and at most 1 would do",
-        "swp.job.yaml:7:1 drive.size: it is missing; text would do",
-        "swp.job.yaml:8:1 machine.mass: it is missing; a number with its unit (kg, g, t, lb) would do",
-        "swp.job.yaml:8:1 machine.drum-diameter: it is missing; a number with its unit (m, mm, cm, km) would do",
+        "swp.job.yaml:7:1 drive.size: it is missing; text, such as `\"7.5-400\"`, would do",
+        "swp.job.yaml:8:1 machine.mass: it is missing; a number with its unit (kg, g, t, lb), such as `500 kg`, would do",
+        "swp.job.yaml:8:1 machine.drum-diameter: it is missing; a number with its unit (m, mm, cm, km), such as `0.3 m`, would do",
         "swp.job.yaml:9:58 operation.minimum-frequency: `60 Hz` lies above the highest frequency, `50 Hz`; are the two swapped?"]);
 
     [Fact]
@@ -228,7 +228,7 @@ public sealed class JobFileTests : IDisposable
     public void A_motor_file_is_as_strict_with_what_it_holds() =>
         JobFile.ReadMotorText("motor:\n  plate: {output: 7.5 kW, voltage: 400 V, frequency: 50 Hz, speed: 1460 rpm}\nsupply: {voltage: 5}\n", "m.yaml")
             .ShouldBeOfType<MotorReading.Faulty>().Problems.Select(p => p.ToString()).ShouldBe([
-                "m.yaml:2:3 motor.plate.current: it is missing; a number with its unit (A, mA, kA) would do",
+                "m.yaml:2:3 motor.plate.current: it is missing; a number with its unit (A, mA, kA), such as `14.4 A`, would do",
                 "m.yaml:3:19 supply.voltage: `5` has no unit; V, kV or mV would do"]);
 
     [Fact]

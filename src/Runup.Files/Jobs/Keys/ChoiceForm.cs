@@ -26,8 +26,19 @@ internal sealed class ChoiceForm<T>(Choices<T> choices) : Form<T>
         return null;
     }
 
-    internal override JsonObject Schema() => new()
+    internal override JsonObject Schema() => new() { ["enum"] = new JsonArray([.. choices.Words.SelectMany(AsAnEditorMaySeeIt)]) };
+
+    // YAML's own types get between: 3 is a number to every editor, and off is false to one that reads YAML 1.1.
+    private static IEnumerable<JsonNode> AsAnEditorMaySeeIt(string word)
     {
-        ["enum"] = new JsonArray([.. choices.Words.Select(w => (JsonNode)w)]),
-    };
+        yield return word;
+        if (int.TryParse(word, out var number))
+        {
+            yield return number;
+        }
+        else if (word is "off" or "no" or "N")
+        {
+            yield return false;
+        }
+    }
 }

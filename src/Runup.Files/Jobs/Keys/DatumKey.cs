@@ -37,7 +37,7 @@ internal sealed class DatumKey<T>(string name, string example, string about, For
         if (node is not YamlScalar { IsEmpty: false } scalar)
         {
             var orElse = node is YamlScalar && Need is not Need.Always ? ", or leave the key out" : "";
-            desk.Problems.Add(node, node.Described, $"{form.Wanted}, such as `{Example}`, would do{orElse}");
+            desk.Problems.Add(node, node.Described, WouldDo + orElse);
             return null;
         }
 
@@ -49,7 +49,15 @@ internal sealed class DatumKey<T>(string name, string example, string about, For
     internal override JsonObject Schema()
     {
         var schema = new JsonObject { ["description"] = About };
-        schema["anyOf"] = new JsonArray(form.Schema(), Provenances.Schema(form.Schema()));
+        if (form.Definition is { } name)
+        {
+            schema["$ref"] = "#/$defs/" + Provenances.DefinitionName(name);
+        }
+        else
+        {
+            schema["anyOf"] = Provenances.Either(form.Schema());
+        }
+
         return schema;
     }
 }

@@ -11,6 +11,11 @@ internal sealed class FlagForm : Form<bool>
     internal override FormReading<bool>? Read(YamlScalar scalar, Desk desk) =>
         scalar.AsFlag(desk.Problems) is { } flag ? new FormReading<bool>(flag, 0) : null;
 
+    internal override string Definition => "flag";
+
     // An editor that reads YAML 1.1 takes yes for a boolean, one that reads 1.2 for a word.
-    internal override JsonObject Schema() => new() { ["enum"] = new JsonArray("yes", "no", true, false) };
+    internal override JsonObject Schema() => new() { ["$ref"] = "#/$defs/" + Definition };
+
+    /// <summary>The definition that the schema writes once.</summary>
+    internal static JsonObject Define() => new() { ["enum"] = new JsonArray("yes", "no", true, false) };
 }

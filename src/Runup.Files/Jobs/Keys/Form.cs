@@ -17,6 +17,9 @@ internal abstract class Form<T>
     /// <summary>Reads a value that is not empty; null with a problem where it can't be.</summary>
     internal abstract FormReading<T>? Read(YamlScalar scalar, Desk desk);
 
+    /// <summary>The schema's definition of the value, where several keys share one.</summary>
+    internal virtual string? Definition => null;
+
     /// <summary>What it must look like, for an editor.</summary>
     internal abstract JsonObject Schema();
 }

@@ -30,8 +30,11 @@ internal abstract class Key(string name, string about, Need need)
     /// <summary>Whether the value may stand in braces with where it comes from.</summary>
     internal virtual bool IsDatum => false;
 
-    /// <summary>What a person is told when it is missing.</summary>
+    /// <summary>What would do, in words.</summary>
     internal abstract string Wanted { get; }
+
+    /// <summary>What a person is told when it is missing.</summary>
+    internal virtual string WouldDo => $"{Wanted}, such as `{Example}`, would do";
 
     /// <summary>Reads the value; null with problems where it can't be.</summary>
     internal abstract object? Read(YamlNode node, Desk desk);

@@ -31,20 +31,31 @@ internal static class Provenances
         return (value, desk.Problems.Count == before ? new Origin(from, error, note) : null);
     }
 
-    /// <summary>What the long form must look like, for an editor.</summary>
-    internal static JsonObject Schema(JsonObject value) => new()
+    /// <summary>What the plain value with its long form is called among the schema's definitions.</summary>
+    internal static string DefinitionName(string value) => value + "-datum";
+
+    /// <summary>The plain value or its long form, for an editor.</summary>
+    internal static JsonArray Either(JsonObject value) => new(value, new JsonObject
     {
         ["type"] = "object",
         ["additionalProperties"] = false,
         ["required"] = new JsonArray("value"),
         ["properties"] = new JsonObject
         {
-            ["value"] = value,
-            ["from"] = new JsonObject { ["description"] = "Where it comes from", ["enum"] = new JsonArray([.. Words.Words.Select(w => (JsonNode)w)]) },
-            ["error"] = new JsonObject { ["description"] = "How far it may be wrong, as a part of the value", ["$ref"] = QuantityWords.Schema(Dimension.Fraction)["$ref"]!.GetValue<string>() },
-            ["note"] = new JsonObject { ["description"] = "A remark", ["type"] = "string" },
+            ["value"] = value.DeepClone(),
+            ["from"] = new JsonObject { ["$ref"] = "#/$defs/from" },
+            ["error"] = new JsonObject { ["$ref"] = "#/$defs/error" },
+            ["note"] = new JsonObject { ["$ref"] = "#/$defs/note" },
         },
-    };
+    });
+
+    /// <summary>The definitions that the long form refers to.</summary>
+    internal static IEnumerable<(string Name, JsonObject Definition)> Definitions() =>
+    [
+        ("from", new JsonObject { ["description"] = "where the value comes from", ["enum"] = new JsonArray([.. Words.Words.Select(w => (JsonNode)w)]) }),
+        ("error", new JsonObject { ["description"] = "how far it may be wrong, as a part of the value", ["$ref"] = "#/$defs/" + QuantityWords.DefinitionName(Dimension.Fraction) }),
+        ("note", new JsonObject { ["description"] = "a remark", ["type"] = "string" }),
+    ];
 
     private static Fraction? Error(YamlNode node, Desk desk)
     {

@@ -30,5 +30,7 @@ internal sealed class QuantityForm<T>(Bound bound) : Form<T>
         }
     }
 
+    internal override string Definition => QuantityWords.DefinitionName(T.Dimension);
+
     internal override JsonObject Schema() => QuantityWords.Schema(T.Dimension);
 }

@@ -37,7 +37,7 @@ internal abstract class Section(KeyList keys)
             var path = PathIn(map, key.Name);
             if (key.Section is null && IsNeeded(key, map) && desk.IsNeededHere(path))
             {
-                desk.Problems.Add(map.KeyPlace, path, "it is missing", key.Wanted + " would do");
+                desk.Problems.Add(map.KeyPlace, path, "it is missing", key.WouldDo);
             }
         }
 

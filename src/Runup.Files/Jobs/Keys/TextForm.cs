@@ -22,6 +22,11 @@ internal sealed class TextForm : Form<string>
         return null;
     }
 
-    // An editor takes a tag such as 101 for a number.
-    internal override JsonObject Schema() => new() { ["type"] = new JsonArray("string", "number") };
+    internal override string Definition => "text";
+
+    // An editor takes a tag such as 101 for a number, and one that reads YAML 1.1 takes a design letter N for false.
+    internal override JsonObject Schema() => new() { ["$ref"] = "#/$defs/" + Definition };
+
+    /// <summary>The definition that the schema writes once.</summary>
+    internal static JsonObject Define() => new() { ["type"] = new JsonArray("string", "number", "boolean") };
 }

@@ -19,6 +19,8 @@ internal sealed class VersionKey() : Key<FormatVersion>("runup", "version of thi
 
     internal override string Wanted => "`runup: 1`";
 
+    internal override string WouldDo => Wanted + " would do";
+
     internal override object? Read(YamlNode node, Desk desk) =>
         node.AsWhole(1, FormatVersion.Known, desk.Problems) is { } number ? new FormatVersion(number) : null;
 
