@@ -15,9 +15,9 @@ public sealed class DriveSimulation
     /// <summary>Seconds in one tick.</summary>
     public const double TickSeconds = ControlFigures.TickS;
 
-    private readonly DriveSystem system;
     private readonly DriveControl control;
     private readonly DrivePlant plant;
+    private DriveSystem system;
     private double? ratedTorqueNm;
     private long ticks;
 
@@ -35,7 +35,14 @@ public sealed class DriveSimulation
     }
 
     /// <summary>What the drive is told now; it stands until changed.</summary>
-    public DriveOrder Order { get; set; }
+    /// <exception cref="ArgumentOutOfRangeException">The frequency is not a finite number.</exception>
+    public DriveOrder Order
+    {
+        get;
+        set => field = double.IsFinite(value.FrequencyHz)
+            ? value
+            : throw new ArgumentOutOfRangeException(nameof(value), value.FrequencyHz, "A frequency must be finite.");
+    }
 
     /// <summary>Where and why the simulation broke down; null while it has not. From then on the ticks do nothing but count.</summary>
     public SimulationBreakdown? Breakdown { get; private set; }
@@ -97,7 +104,9 @@ public sealed class DriveSimulation
             throw new InvalidOperationException("A machine is coupled or uncoupled only at standstill with the output off.");
         }
 
-        SystemCheck.Require(SystemCheck.Of(system with { Machine = machine }, control.Settings), nameof(machine));
+        var coupled = system with { Machine = machine };
+        SystemCheck.Require(SystemCheck.Of(coupled, control.Settings), nameof(machine));
+        system = coupled;
         plant.Couple(machine);
     }
 

@@ -188,6 +188,14 @@ public sealed class DriveSimulationTests
     }
 
     [Fact]
+    public void A_frequency_that_is_no_number_is_the_callers_mistake()
+    {
+        var drive = new DriveSimulation(PumpSet, ByPlate);
+
+        Should.Throw<ArgumentOutOfRangeException>(() => drive.Order = Forward(double.NaN));
+    }
+
+    [Fact]
     public void Twins_tick_alike_to_the_last_bit()
     {
         var (one, other) = (new DriveSimulation(PumpSet, ByPlate), new DriveSimulation(PumpSet, ByPlate));

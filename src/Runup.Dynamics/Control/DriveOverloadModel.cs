@@ -10,6 +10,9 @@ namespace Runup.Dynamics.Control;
 /// </remarks>
 internal sealed class DriveOverloadModel
 {
+    // A rating without overload still bears the ripple of a moment, in s.
+    private const double LeastBudgetS = 0.05;
+
     private readonly double[] continuousA;
     private readonly double[] budget;
     private readonly double[] recoveryPerS;
@@ -18,7 +21,7 @@ internal sealed class DriveOverloadModel
     internal DriveOverloadModel(DriveRating drive)
     {
         continuousA = [.. drive.Overloads.Select(o => o.Current.Amperes)];
-        budget = [.. drive.Overloads.Select(o => ((o.Overload.Ratio * o.Overload.Ratio) - 1) * o.For.Seconds)];
+        budget = [.. drive.Overloads.Select(o => Math.Max(((o.Overload.Ratio * o.Overload.Ratio) - 1) * o.For.Seconds, LeastBudgetS))];
         recoveryPerS = [.. drive.Overloads.Select((o, i) => budget[i] / Math.Max(o.Every.Seconds - o.For.Seconds, 1))];
         spent = new double[budget.Length];
     }

@@ -44,10 +44,13 @@ internal sealed class EventWatch(EquivalentCircuit motor)
             ordered = true;
             arrived = false;
         }
-        else if (ordered && at.State is not (DriveState.Running or DriveState.Tripped))
+        else if (ordered && at.State != DriveState.Running)
         {
-            events.Add(new(at.TimeS, TraceEventKind.Stop));
             ordered = false;
+            if (at.State != DriveState.Tripped)
+            {
+                events.Add(new(at.TimeS, TraceEventKind.Stop));
+            }
         }
 
         var synchronousRpm = 60 * at.OutputFrequencyHz / motor.Poles.Pairs;

@@ -65,6 +65,16 @@ public sealed class OverloadTests
     }
 
     [Fact]
+    public void A_drive_rated_without_overload_runs_at_its_rating_and_not_above()
+    {
+        var plain = Drive with { Overloads = [Drive.Overloads[0] with { Overload = Fraction.FromRatio(1) }] };
+        var model = new DriveOverloadModel(plain);
+
+        Seconds(model, 17, 60).ShouldBe(double.PositiveInfinity);
+        Seconds(model, 18, 60).ShouldBeLessThan(1);
+    }
+
+    [Fact]
     public void A_blocked_motor_ends_in_an_overload_trip_and_not_in_smoke()
     {
         var blocked = PumpSet with { Machine = Pump with { Breakaway = Torque.FromNewtonMetres(5000) } };
