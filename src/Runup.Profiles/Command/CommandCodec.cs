@@ -37,7 +37,7 @@ public static class CommandCodec
             return null;
         }
 
-        var magnitude = (long)Math.Round(counts, MidpointRounding.AwayFromZero);
+        var magnitude = (long)Math.Min(Math.Round(counts, MidpointRounding.AwayFromZero), long.MaxValue);
         var raw = command.ReverseBit is null && asked.Rotation == Rotation.Reverse ? -magnitude : magnitude;
         return RegisterImage.Fits(command.Reference, raw) ? raw : null;
     }

@@ -43,9 +43,8 @@ internal sealed class Surroundings(DriveProfile profile, ParameterValues values)
             return null;
         }
 
-        // The conversion to decimal keeps 15 digits, which takes off the noise of binary fractions before rounding.
-        var display = found.Unit.FromSi(own);
-        return Math.Abs(display) < 1e15 ? (decimal)display / scale.PerCount : null;
+        // The conversion to decimal keeps 15 digits, which takes off the noise of binary fractions before rounding; no register reaches the ends.
+        return (decimal)Math.Clamp(found.Unit.FromSi(own), -1e12, 1e12) / scale.PerCount;
     }
 
     /// <summary>The quantity of another parameter as its drive holds it, in SI; a speed at no slip as its frequency.</summary>
