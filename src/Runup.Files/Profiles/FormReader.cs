@@ -27,7 +27,7 @@ internal static class FormReader
     private static (ParameterForm? Form, Meaning? Meaning) ReadNumber(MapReader map, IReadOnlyList<Setting>? settings)
     {
         var scale = Scale(map, needed: "the display's value of one count, such as `0.1`, or `choices`, would do");
-        var unit = scale is null ? null : Unit(map, scale.Value);
+        var unit = Unit(map, scale ?? DisplayScale.Of(1));
         var low = Limit(map, "low", scale);
         var high = Limit(map, "high", scale);
         var step = map.Node("step") is { } node && scale is not null ? RawNumber.OfDisplay(node, scale.Value.PerCount, map.Problems) : 1;
