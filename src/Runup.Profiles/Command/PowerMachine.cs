@@ -8,7 +8,7 @@ namespace Runup.Profiles;
 /// one that gives power needs that bit clear, as the standard's table of commands has it.
 /// Quick stop goes over to switch on disabled when the motor stands, as quick-stop option codes 1 to 4 do.
 /// </remarks>
-[Source("iec-61800-7-201", "power state machine, transitions 0 to 16")]
+[Source("cia402", "power state machine, transitions 0 to 16")]
 public static class PowerMachine
 {
     /// <summary>The state after the control word was seen; <paramref name="was"/> is the word seen before, for the rising fault-reset bit.</summary>
