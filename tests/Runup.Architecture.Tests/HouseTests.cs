@@ -33,6 +33,6 @@ public sealed partial class HouseTests
             .Where(f => !Path.GetRelativePath(Rooms.Root, f).Split(Path.DirectorySeparatorChar).Any(part => part is "artifacts" or ".git" or "demo-result"))
             .Where(f => Kinds.Contains(Path.GetExtension(f), StringComparer.Ordinal) && new FileInfo(f).Length < 1 << 20);
 
-    [GeneratedRegex(@"(^|[^a-zA-Z0-9.\-_}/])/(tmp|work|root|home)/[a-z]")]
+    [GeneratedRegex(@"(^|[^a-zA-Z0-9.\-_}/])/(tmp|work|root|home)/[a-z]", RegexOptions.ExplicitCapture | RegexOptions.CultureInvariant, 10_000)]
     private static partial Regex MachinePath();
 }
