@@ -37,7 +37,7 @@ internal sealed class BusLossTest(FirstRunSession session, FirstRunStep step, St
             return new StepEnding.Stopped("nobody took hold");
         }
 
-        var run = new HeldRun(session.Link, RunPermit.ForProof(checks, hold, session.Plan.Limits), hold, session.Time);
+        var run = new HeldRun(session.Link, RunPermit.ForProof(checks, hold, session.Plan.Limits), hold, session.RampLimit(hz), session.Time);
         var ending = await run.Follow(hz, new Plateau(hz).Enough, session.RampLimit(hz));
         if (ending is null && await hold.Renewal())
         {
@@ -59,18 +59,18 @@ internal sealed class BusLossTest(FirstRunSession session, FirstRunStep step, St
         }
         catch (OperationCanceledException) when (hold.Lost.IsCancellationRequested)
         {
-            return session.Ending(step, await run.StopNow() ?? new RunEnding.HoldEnded(hold.End ?? HoldEnd.Silent));
+            return session.Ending(step, (await run.Stop(new RunEnding.HoldEnded(hold.End ?? HoldEnd.Silent)))!);
         }
 
         if (await run.Read() is not { } status)
         {
-            return session.Ending(step, await run.StopNow() ?? new RunEnding.NotReached("no reading came after the silence"));
+            return session.Ending(step, (await run.Stop(new RunEnding.NotReached("no reading came after the silence")))!);
         }
 
         var seen = session.Time.GetElapsedTime(run.LastRenewal);
         if (!Reacts(status, steady))
         {
-            return session.Ending(step, await run.StopNow() ?? new RunEnding.NotReached($"the drive ran on {seen.TotalSeconds:0.##} s after the last renewal"));
+            return session.Ending(step, (await run.Stop(new RunEnding.NotReached($"the drive ran on {seen.TotalSeconds:0.##} s after the last renewal")))!);
         }
 
         return await Follow(run, steady, (seen, status), cancellation);
@@ -93,12 +93,12 @@ internal sealed class BusLossTest(FirstRunSession session, FirstRunStep step, St
 
             if (status.OutputFrequencyHz > lowest + 0.1)
             {
-                return session.Ending(step, await run.StopNow() ?? new RunEnding.NotReached("reading alone brought the motor back after the bus time-out"));
+                return session.Ending(step, (await run.Stop(new RunEnding.NotReached("reading alone brought the motor back after the bus time-out")))!);
             }
 
             if (session.Time.GetElapsedTime(until) > session.RampLimit(steadyHz))
             {
-                return session.Ending(step, await run.StopNow() ?? new RunEnding.NotReached("the drive began to stop and does not come to standstill"));
+                return session.Ending(step, (await run.Stop(new RunEnding.NotReached("the drive began to stop and does not come to standstill")))!);
             }
 
             var at = session.Time.GetElapsedTime(run.LastRenewal);

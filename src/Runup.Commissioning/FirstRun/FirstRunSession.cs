@@ -68,9 +68,18 @@ internal sealed class FirstRunSession(FirstRunTask task, FirstRunPlan plan, IDri
         }
     }
 
-    /// <summary>Asks the person to take hold for a step.</summary>
-    public Task<RunHold?> Hold(FirstRunStep step, double limitHz, CancellationToken cancellation) =>
-        person.Hold(new(step.Id, step.Title, limitHz, SafetyWords.BesideRunControl(StopDevice)), cancellation);
+    /// <summary>Asks the person to take hold for a step. Cancelling ends the hold.</summary>
+    public async Task<RunHold?> Hold(FirstRunStep step, double limitHz, CancellationToken cancellation)
+    {
+        var hold = await person.Hold(new(step.Id, step.Title, limitHz, SafetyWords.BesideRunControl(StopDevice)), cancellation);
+        if (hold is not null)
+        {
+            var ends = cancellation.Register(() => hold.Release(HoldEnd.Released));
+            hold.Lost.Register(() => ends.Dispose());
+        }
+
+        return hold;
+    }
 
     /// <summary>The longest that a run up or down over this much of the range may take: three times the ramp, and 10 s.</summary>
     public TimeSpan RampLimit(double overHz)

@@ -7,7 +7,7 @@ namespace Runup.Commissioning.FirstRun;
 /// The one writer on the link while a run command is out. Each beat of the hold allows one command exchange and one round of readings;
 /// without a beat nothing is sent but the stop.
 /// </summary>
-internal sealed class HeldRun(IDriveLink link, RunPermit permit, RunHold hold, TimeProvider time)
+internal sealed class HeldRun(IDriveLink link, RunPermit permit, RunHold hold, TimeSpan rampLimit, TimeProvider time)
 {
     private static readonly TimeSpan ExchangeLimit = TimeSpan.FromMilliseconds(200);
 
@@ -20,6 +20,8 @@ internal sealed class HeldRun(IDriveLink link, RunPermit permit, RunHold hold, T
 
     /// <summary>When the last run command was sent.</summary>
     public long LastRenewal { get; private set; }
+
+    private RunEnding HoldEnded => new RunEnding.HoldEnded(hold.End ?? HoldEnd.Silent);
 
     /// <summary>Time since the first run command.</summary>
     public TimeSpan Elapsed => begun is { } b ? time.GetElapsedTime(b) : TimeSpan.Zero;
@@ -59,11 +61,11 @@ internal sealed class HeldRun(IDriveLink link, RunPermit permit, RunHold hold, T
 
             if (time.GetElapsedTime(from) > limit)
             {
-                return await StopNow() ?? new RunEnding.NotReached($"{Math.Abs(frequencyHz):0.##} Hz did not settle within {limit.TotalSeconds:0.#} s");
+                return await Stop(new RunEnding.NotReached($"{Math.Abs(frequencyHz):0.##} Hz did not settle within {limit.TotalSeconds:0.#} s"));
             }
         }
 
-        return await StopNow() ?? new RunEnding.HoldEnded(hold.End ?? HoldEnd.Silent);
+        return await Stop(HoldEnded);
     }
 
     /// <summary>Sends one run command and reads nothing; null when the drive took it.</summary>
@@ -71,7 +73,7 @@ internal sealed class HeldRun(IDriveLink link, RunPermit permit, RunHold hold, T
     {
         if (permit.Ask(frequencyHz) is not RunAnswer.Granted granted)
         {
-            return await StopNow() ?? new RunEnding.HoldEnded(hold.End ?? HoldEnd.Silent);
+            return await Stop(HoldEnded);
         }
 
         var sent = time.GetTimestamp();
@@ -81,23 +83,20 @@ internal sealed class HeldRun(IDriveLink link, RunPermit permit, RunHold hold, T
         return reply switch
         {
             LinkReply<Written>.Answered => null,
-            LinkReply<Written>.Refused refused => await StopNow() ?? new RunEnding.Refused(refused.Why),
+            LinkReply<Written>.Refused refused => await Stop(new RunEnding.Refused(refused.Why)),
 
             // The hold may have ended during the exchange; else the link fails, which is treated the same way.
-            LinkReply<Written>.Unanswered lost => await StopNow() ?? (hold.IsHeld() ? new RunEnding.NotReached($"a renewal was not answered: {lost.Why}") : new RunEnding.HoldEnded(hold.End ?? HoldEnd.Silent)),
+            LinkReply<Written>.Unanswered lost => await Stop(hold.IsHeld() ? new RunEnding.NotReached($"a renewal was not answered: {lost.Why}") : HoldEnded),
             _ => throw new InvalidOperationException("The set of replies is closed."),
         };
     }
 
-    /// <summary>The planned stop: written once, seen, and followed to standstill.</summary>
-    /// <param name="limit">The longest that the ramp down may take.</param>
-    public async Task<RunEnding?> Stop(TimeSpan limit) => await StopNow() ?? await ToStandstill(limit);
+    /// <summary>Writes the stop, sees it obeyed and follows the motor to standstill.</summary>
+    /// <param name="why">How the run ends then; null for the planned end of a step.</param>
+    public async Task<RunEnding?> Stop(RunEnding? why = null) => await StopNow() ?? await ToStandstill() ?? why;
 
-    /// <summary>
-    /// Writes the stop and sees within 200 ms and at most two reads that it is obeyed. Null when it is; a trip counts, since it
-    /// stops too. Otherwise falls silent.
-    /// </summary>
-    public async Task<RunEnding?> StopNow()
+    // Within 200 ms and at most two reads the stop is seen to be obeyed, or Runup falls silent. A trip counts, since it stops too.
+    private async Task<RunEnding?> StopNow()
     {
         using var window = new CancellationTokenSource(ExchangeLimit, time);
         var before = samples.Count > 0 ? samples[^1].Status.OutputFrequencyHz : null;
@@ -127,12 +126,12 @@ internal sealed class HeldRun(IDriveLink link, RunPermit permit, RunHold hold, T
         return new RunEnding.FellSilent(reply is LinkReply<Written>.Answered ? "the drive took the stop and was not seen to obey it" : "the stop was not answered");
     }
 
-    /// <summary>Reads, without commanding, until the motor stands; falls silent when it does not go on stopping.</summary>
-    public async Task<RunEnding?> ToStandstill(TimeSpan limit)
+    // Reads, without commanding, until the motor stands; falls silent when it does not go on stopping.
+    private async Task<RunEnding?> ToStandstill()
     {
         var from = time.GetTimestamp();
         var lowest = double.PositiveInfinity;
-        while (time.GetElapsedTime(from) < limit)
+        while (time.GetElapsedTime(from) < rampLimit)
         {
             if (await Exchange(link.Status, CancellationToken.None) is not LinkReply<DriveStatus>.Answered { Value: var status })
             {
@@ -159,7 +158,7 @@ internal sealed class HeldRun(IDriveLink link, RunPermit permit, RunHold hold, T
             await Pause(RunHold.Period, CancellationToken.None);
         }
 
-        return new RunEnding.FellSilent($"it does not stand {limit.TotalSeconds:0.#} s after the stop");
+        return new RunEnding.FellSilent($"it does not stand {rampLimit.TotalSeconds:0.#} s after the stop");
     }
 
     /// <summary>One reading within its time, or none.</summary>

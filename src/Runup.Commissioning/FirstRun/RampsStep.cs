@@ -14,11 +14,11 @@ internal static class RampsStep
         }
 
         var permit = RunPermit.ForStep(checks, proof, hold, session.Plan.Limits, step.FrequencyHz, Profiles.Rotation.Forward);
-        var run = new HeldRun(session.Link, permit, hold, session.Time);
+        var run = new HeldRun(session.Link, permit, hold, session.RampLimit(step.FrequencyHz), session.Time);
         var plateau = new Plateau(step.FrequencyHz);
         var ending = await run.Follow(step.FrequencyHz, plateau.Enough, session.RampLimit(step.FrequencyHz));
         var stopAt = run.Elapsed;
-        ending ??= await run.Stop(session.RampLimit(step.FrequencyHz));
+        ending ??= await run.Stop();
         hold.Release(HoldEnd.StepDone);
         await session.Keep(step.Id, run.Samples);
         return ending is null ? await Compare(session, step, run, plateau, stopAt) : session.Ending(step, ending);

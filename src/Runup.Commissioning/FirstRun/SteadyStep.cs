@@ -15,8 +15,8 @@ internal static class SteadyStep
         }
 
         var permit = RunPermit.ForStep(checks, proof, hold, session.Plan.Limits, highest, step.Rotation);
-        var run = new HeldRun(session.Link, permit, hold, session.Time);
-        var ending = await Climb(session, step, run) ?? (await run.Stop(session.RampLimit(highest)) is { } unstopped ? session.Ending(step, unstopped) : new StepEnding.Passed());
+        var run = new HeldRun(session.Link, permit, hold, session.RampLimit(highest), session.Time);
+        var ending = await Climb(session, step, run) ?? (await run.Stop() is { } unstopped ? session.Ending(step, unstopped) : new StepEnding.Passed());
         hold.Release(HoldEnd.StepDone);
         await session.Keep(step.Id, run.Samples);
         return ending;
@@ -36,7 +36,7 @@ internal static class SteadyStep
 
             if (await Compare(session, step, frequency, plateau) is { Count: > 0 } outside)
             {
-                var stopped = await run.Stop(session.RampLimit(frequency));
+                var stopped = await run.Stop();
                 return stopped is null
                     ? new StepEnding.Failed($"at {frequency:0.##} Hz outside what is expected: {string.Join(", ", outside)}")
                     : session.Ending(step, stopped);

@@ -93,7 +93,6 @@ internal sealed class BenchDrive(TimeProvider time)
         FaultResetSeen |= taken.Has(7);
         var was = word;
         word = taken;
-        reference = taken.Has(11) ? -hertz : hertz;
         if (RunSource != "bus")
         {
             return;
@@ -106,6 +105,7 @@ internal sealed class BenchDrive(TimeProvider time)
             return;
         }
 
+        reference = taken.Has(11) ? -hertz : hertz;
         var before = State;
         State = PowerMachine.OnControlWord(State, was, taken, faultPending: false);
         if (before == PowerState.OperationEnabled && State != before)
@@ -164,6 +164,9 @@ internal sealed class BenchDrive(TimeProvider time)
     {
         (State, Trip, Hertz) = (PowerState.Fault, cause, 0);
     }
+
+    /// <summary>As if its own control ran it steadily at this frequency.</summary>
+    internal void HoldAt(double hertz) => (Hertz, reference, stopHz) = (hertz, hertz, double.NaN);
 
     internal void ResetAtPanel() => (State, word) = (PowerState.SwitchOnDisabled, default);
 

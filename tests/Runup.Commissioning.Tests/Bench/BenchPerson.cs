@@ -16,6 +16,9 @@ internal sealed class BenchPerson(TimeProvider time) : IFirstRunPerson
 
     internal Action<RunHold, HoldRequest>? OnHold { get; set; }
 
+    /// <summary>As if the process that beats were gone.</summary>
+    internal bool Silence { get; set; }
+
     internal List<HoldRequest> Holds { get; } = [];
 
     public Task<PersonSays> Confirm(ToConfirm thing, CancellationToken cancellation)
@@ -33,7 +36,13 @@ internal sealed class BenchPerson(TimeProvider time) : IFirstRunPerson
         Holds.Add(request);
         var hold = new RunHold(time);
         hold.Beat();
-        var timer = time.CreateTimer(_ => hold.Beat(), null, RunHold.Period, RunHold.Period);
+        var timer = time.CreateTimer(_ =>
+        {
+            if (!Silence)
+            {
+                hold.Beat();
+            }
+        }, null, RunHold.Period, RunHold.Period);
         hold.Lost.Register(timer.Dispose);
         OnHold?.Invoke(hold, request);
         return Task.FromResult<RunHold?>(hold);
