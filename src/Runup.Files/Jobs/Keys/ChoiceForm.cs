@@ -1,3 +1,4 @@
+using System.Diagnostics.CodeAnalysis;
 using System.Text.Json.Nodes;
 using Runup.Files.Yaml;
 using Runup.Quantities;
@@ -13,17 +14,18 @@ internal sealed class ChoiceForm<T>(Choices<T> choices) : Form<T>
 
     internal override IReadOnlyList<string> Words => [.. choices.Words];
 
-    internal override FormReading<T>? Read(YamlScalar scalar, Desk desk)
+    internal override bool Read(YamlScalar scalar, Desk desk, [MaybeNullWhen(false)] out T value, out double roundingSi)
     {
-        if (choices.TryFind(scalar.Text.Trim(), out var value))
+        roundingSi = 0;
+        if (choices.TryFind(scalar.Text.Trim(), out value))
         {
-            return new FormReading<T>(value, 0);
+            return true;
         }
 
         desk.Problems.Add(scalar, Quote.Of(scalar.Text), Spelling.Nearest(scalar.Text, choices.Words) is { } nearest
             ? $"`{nearest}` would do, if that is meant; {Wanted}"
             : Wanted + " would do");
-        return null;
+        return false;
     }
 
     internal override JsonObject Schema() => new() { ["enum"] = new JsonArray([.. choices.Words.SelectMany(AsAnEditorMaySeeIt)]) };

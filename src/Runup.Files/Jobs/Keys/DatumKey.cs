@@ -41,8 +41,8 @@ internal sealed class DatumKey<T>(string name, string example, string about, For
             return null;
         }
 
-        return form.Read(scalar, desk) is { } read && origin is not null
-            ? new Datum<T>(read.Value, origin.From, origin.Error, origin.Note, scalar.Text.Trim(), read.RoundingSi)
+        return form.Read(scalar, desk, out var read, out var rounding) && origin is not null
+            ? new Datum<T>(read, origin.From, origin.Error, origin.Note, scalar.Text.Trim(), rounding)
             : null;
     }
 

@@ -8,8 +8,13 @@ internal sealed class FlagForm : Form<bool>
 {
     internal override string Wanted => "`yes` or `no`";
 
-    internal override FormReading<bool>? Read(YamlScalar scalar, Desk desk) =>
-        scalar.AsFlag(desk.Problems) is { } flag ? new FormReading<bool>(flag, 0) : null;
+    internal override bool Read(YamlScalar scalar, Desk desk, out bool value, out double roundingSi)
+    {
+        roundingSi = 0;
+        var flag = scalar.AsFlag(desk.Problems);
+        value = flag ?? false;
+        return flag is not null;
+    }
 
     internal override string Definition => "flag";
 

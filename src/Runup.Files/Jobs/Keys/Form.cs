@@ -1,4 +1,4 @@
-using System.Runtime.InteropServices;
+using System.Diagnostics.CodeAnalysis;
 using System.Text.Json.Nodes;
 using Runup.Files.Yaml;
 
@@ -14,8 +14,12 @@ internal abstract class Form<T>
     /// <summary>The words that it takes, where it takes a few.</summary>
     internal virtual IReadOnlyList<string> Words => [];
 
-    /// <summary>Reads a value that is not empty; null with a problem where it can't be.</summary>
-    internal abstract FormReading<T>? Read(YamlScalar scalar, Desk desk);
+    /// <summary>Reads a value that is not empty; false with a problem where it can't be.</summary>
+    /// <param name="scalar">The value as it stands in the file.</param>
+    /// <param name="desk">Where problems go.</param>
+    /// <param name="value">What it is.</param>
+    /// <param name="roundingSi">Half of its last printed digit in SI; zero where it has no digits.</param>
+    internal abstract bool Read(YamlScalar scalar, Desk desk, [MaybeNullWhen(false)] out T value, out double roundingSi);
 
     /// <summary>The schema's definition of the value, where several keys share one.</summary>
     internal virtual string? Definition => null;
@@ -23,10 +27,3 @@ internal abstract class Form<T>
     /// <summary>What it must look like, for an editor.</summary>
     internal abstract JsonObject Schema();
 }
-
-/// <summary>A value that was read.</summary>
-/// <typeparam name="T">What it is.</typeparam>
-/// <param name="Value">The value.</param>
-/// <param name="RoundingSi">Half of its last printed digit in SI; zero where it has no digits.</param>
-[StructLayout(LayoutKind.Auto)]
-internal readonly record struct FormReading<T>(T Value, double RoundingSi);

@@ -65,7 +65,7 @@ internal static class Provenances
             return null;
         }
 
-        return QuantityWords.Read(scalar, Dimension.Fraction, Bound.AboveZero, desk) is { } read ? Fraction.FromRatio(read.Quantity) : null;
+        return QuantityWords.Read(scalar, Dimension.Fraction, Bound.AboveZero, desk, out var ratio, out _) ? Fraction.FromRatio(ratio) : null;
     }
 
     /// <summary>Where a datum comes from, and how far it may be wrong.</summary>

@@ -12,21 +12,23 @@ internal sealed class QuantityForm<T>(Bound bound) : Form<T>
 {
     internal override string Wanted => QuantityWords.Wanted(T.Dimension);
 
-    internal override FormReading<T>? Read(YamlScalar scalar, Desk desk)
+    internal override bool Read(YamlScalar scalar, Desk desk, out T value, out double roundingSi)
     {
-        if (QuantityWords.Read(scalar, T.Dimension, bound, desk) is not { } read)
+        value = default;
+        if (!QuantityWords.Read(scalar, T.Dimension, bound, desk, out var si, out roundingSi))
         {
-            return null;
+            return false;
         }
 
         try
         {
-            return new FormReading<T>(T.FromSi(read.Quantity), read.RoundingSi);
+            value = T.FromSi(si);
+            return true;
         }
         catch (ArgumentOutOfRangeException)
         {
-            desk.Problems.Add(scalar, $"{Quote.Of(scalar.Text)} can't be", $"{T.Dimension.Name} from {(T.Dimension == Dimension.Temperature ? "absolute zero" : "zero")} up would do");
-            return null;
+            QuantityWords.TellBelow(scalar, T.Dimension, desk);
+            return false;
         }
     }
 

@@ -11,21 +11,28 @@ internal static class QuantityWords
         ? "a number without a unit"
         : $"a number with its unit ({string.Join(", ", dimension.Units.Take(4).Select(u => u.Symbol))})";
 
-    internal static Reading<double>.Value? Read(YamlScalar scalar, Dimension dimension, Bound bound, Desk desk)
+    internal static bool Read(YamlScalar scalar, Dimension dimension, Bound bound, Desk desk, out double si, out double roundingSi)
     {
+        (si, roundingSi) = (0, 0);
         switch (QuantityText.ReadSi(dimension, scalar.Text))
         {
             case Reading<double>.Problem p:
                 desk.Problems.Add(scalar, p.Found, p.WouldDo);
-                return null;
+                return false;
             case Reading<double>.Value v when IsWithin(v.Quantity, bound):
                 desk.Notice(scalar, v.Notation);
-                return v;
+                (si, roundingSi) = (v.Quantity, v.RoundingSi);
+                return true;
             default:
                 desk.Problems.Add(scalar, Quote.Of(scalar.Text), Limits(dimension, bound));
-                return null;
+                return false;
         }
     }
+
+    internal static void TellBelow(YamlScalar scalar, Dimension dimension, Desk desk) => desk.Problems.Add(
+        scalar,
+        $"{Quote.Of(scalar.Text)} can't be",
+        $"{dimension.Name} from {(dimension == Dimension.Temperature ? "absolute zero" : "zero")} up would do");
 
     /// <summary>A reference to the dimension's definition, which <see cref="JobSchema"/> writes once.</summary>
     internal static JsonObject Schema(Dimension dimension) => new() { ["$ref"] = "#/$defs/" + DefinitionName(dimension) };

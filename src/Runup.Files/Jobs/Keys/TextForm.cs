@@ -1,3 +1,4 @@
+using System.Diagnostics.CodeAnalysis;
 using System.Text.Json.Nodes;
 using Runup.Files.Yaml;
 
@@ -10,16 +11,17 @@ internal sealed class TextForm : Form<string>
 
     internal override string Wanted => "text";
 
-    internal override FormReading<string>? Read(YamlScalar scalar, Desk desk)
+    internal override bool Read(YamlScalar scalar, Desk desk, [MaybeNullWhen(false)] out string value, out double roundingSi)
     {
-        var text = scalar.Text.Trim();
-        if (text.Length <= Longest && !text.Contains('\n', StringComparison.Ordinal))
+        roundingSi = 0;
+        value = scalar.Text.Trim();
+        if (value.Length <= Longest && !value.Contains('\n', StringComparison.Ordinal))
         {
-            return new FormReading<string>(text, 0);
+            return true;
         }
 
-        desk.Problems.Add(scalar, Quote.Of(text), $"one line of at most {Longest} characters would do");
-        return null;
+        desk.Problems.Add(scalar, Quote.Of(value), $"one line of at most {Longest} characters would do");
+        return false;
     }
 
     internal override string Definition => "text";

@@ -10,8 +10,13 @@ internal sealed class WholeForm(int low, int high) : Form<int>
 {
     internal override string Wanted => $"a whole number from {low} to {high}";
 
-    internal override FormReading<int>? Read(YamlScalar scalar, Desk desk) =>
-        scalar.AsWhole(low, high, desk.Problems) is { } number ? new FormReading<int>(number, 0) : null;
+    internal override bool Read(YamlScalar scalar, Desk desk, out int value, out double roundingSi)
+    {
+        roundingSi = 0;
+        var number = scalar.AsWhole(low, high, desk.Problems);
+        value = number ?? 0;
+        return number is not null;
+    }
 
     internal override JsonObject Schema() => new() { ["type"] = "integer", ["minimum"] = low, ["maximum"] = high };
 }

@@ -1,3 +1,4 @@
+using System.Diagnostics.CodeAnalysis;
 using System.Text.Json.Nodes;
 using Runup.Commissioning.Survey;
 using Runup.Files.Jobs.Keys;
@@ -27,24 +28,32 @@ internal sealed class LineReactorForm : Form<LineReactor>
 {
     internal override string Wanted => "per cent or an inductance";
 
-    internal override FormReading<LineReactor>? Read(YamlScalar scalar, Desk desk)
+    internal override bool Read(YamlScalar scalar, Desk desk, [MaybeNullWhen(false)] out LineReactor value, out double roundingSi)
     {
+        value = null;
         if (QuantityText.ReadSi(Dimension.Inductance, scalar.Text) is Reading<double>.Value)
         {
-            return QuantityWords.Read(scalar, Dimension.Inductance, Bound.AboveZero, desk) is { } coil
-                ? new FormReading<LineReactor>(new LineReactor.Coil(Inductance.FromSi(coil.Quantity)), coil.RoundingSi)
-                : null;
+            if (QuantityWords.Read(scalar, Dimension.Inductance, Bound.AboveZero, desk, out var henries, out roundingSi))
+            {
+                value = new LineReactor.Coil(Inductance.FromSi(henries));
+            }
+
+            return value is not null;
         }
 
-        if (QuantityText.ReadSi(Dimension.Fraction, scalar.Text) is Reading<double>.Value { Quantity: < 0 })
+        if (!QuantityWords.Read(scalar, Dimension.Fraction, Bound.Any, desk, out var ratio, out roundingSi))
+        {
+            return false;
+        }
+
+        if (ratio < 0)
         {
             desk.Problems.Add(scalar, Quote.Of(scalar.Text), "0 % or more would do");
-            return null;
+            return false;
         }
 
-        return QuantityWords.Read(scalar, Dimension.Fraction, Bound.Any, desk) is { } part
-            ? new FormReading<LineReactor>(new LineReactor.Part(Fraction.FromRatio(part.Quantity)), part.RoundingSi)
-            : null;
+        value = new LineReactor.Part(Fraction.FromRatio(ratio));
+        return true;
     }
 
     internal override JsonObject Schema() => new() { ["anyOf"] = new JsonArray(QuantityWords.Schema(Dimension.Fraction), QuantityWords.Schema(Dimension.Inductance)) };
