@@ -12,6 +12,9 @@ internal static class VoltageCurve
     private const string Flux = "flux ∝ U/f";
     private const double HighestBoost = 0.15;
 
+    // The square curve only where it could keep a ramp twice as steep: with little flux a motor forgives little.
+    private const double InHand = 2;
+
     internal static void Plan(PlanBuilder plan, JobContext context)
     {
         var output = context.Output;
@@ -45,7 +48,7 @@ internal static class VoltageCurve
         var load = context.Job.Machine.Load.Value;
         if (quadratic is not null)
         {
-            plan.Choice(Setting.VfCharacteristic, "quadratic", Rank.Should, "pump or fan: torque falls with the square of speed, and less flux at part speed saves iron loss and noise; the ramp asked for is still kept at the current limit", "T ∝ n², flux ∝ U/f");
+            plan.Choice(Setting.VfCharacteristic, "quadratic", Rank.Should, "pump or fan: torque falls with the square of speed, and less flux at part speed saves iron loss and noise; even a ramp twice as steep is kept", "T ∝ n², flux ∝ U/f");
         }
         else
         {
@@ -71,7 +74,7 @@ internal static class VoltageCurve
         var boost = BoostChoice.For(circuit, curve, plate.Current, context.BreakawayAtMotor);
         var onCurve = motion.Motor with { Characteristic = curve with { Boost = boost.Boost } };
         return boost.IsEnough && boost.Boost.Ratio <= HighestBoost
-            && Acceleration.Of(motion.Machine, onCurve, motion.MaximumFrequency) is Acceleration.Reached reached && reached.ShortestRamp.Seconds <= asked.Seconds
+            && Acceleration.Of(motion.Machine, onCurve, motion.MaximumFrequency) is Acceleration.Reached reached && InHand * reached.ShortestRamp.Seconds <= asked.Seconds
             ? boost
             : null;
     }

@@ -1,0 +1,79 @@
+using Runup.Commissioning.Checks;
+using Runup.Commissioning.Survey;
+using Runup.Quantities;
+
+namespace Runup.Commissioning.Tests.Checks;
+
+public sealed class ControlCases
+{
+    [Theory]
+    [InlineData("1")]
+    [InlineData("21")]
+    public void An_explosive_atmosphere_holds_up_everything_by_rule(string zone)
+    {
+        var report = (Jobs.Pump() with { Place = Jobs.Pump().Place with { ExplosiveZone = new(zone) } }).Judge();
+        report.Verdict.EntryBlockedBy.ShouldBe(["motor.explosive-atmosphere"]);
+    }
+
+    [Fact]
+    public void A_bus_that_runs_the_drive_without_time_out()
+    {
+        var off = (Jobs.Pump() with { Bus = Jobs.Pump().Bus with { TimeOut = new(default) } }).Judge();
+        off.Of("control.bus-loss").ShouldBeOfType<CheckResult.Violated>().Severity.ShouldBe(Severity.Blocker);
+        var unsaid = (Jobs.Pump() with { Bus = Jobs.Pump().Bus with { TimeOut = null } }).Judge();
+        unsaid.Of("control.bus-loss").ShouldBeOfType<CheckResult.Violated>().Severity.ShouldBe(Severity.Caution);
+        var held = (Jobs.Pump() with { Bus = Jobs.Pump().Bus with { OnLoss = new("hold") } }).Judge();
+        held.Of("control.bus-loss").ShouldBeOfType<CheckResult.Violated>();
+    }
+
+    [Fact]
+    public void Restart_by_itself_is_a_caution_from_memory()
+    {
+        var finding = (CheckResult.Violated)Jobs.Pump().With((OperationSurvey o) => o with { RestartAfterPowerLoss = new(true) }).Judge().Of("control.restart");
+        finding.Severity.ShouldBe(Severity.Caution);
+        finding.Basis.FromMemory.ShouldBeTrue();
+    }
+
+    [Fact]
+    public void A_bus_that_is_not_there() =>
+        (Jobs.Pump() with { Bus = new() { Kind = new("none") } }).Judge().Of("control.run-source").ShouldBeOfType<CheckResult.Violated>().Severity.ShouldBe(Severity.Blocker);
+
+    [Fact]
+    public void A_source_that_nobody_names_is_undecided() =>
+        (Jobs.Pump() with { Control = new() }).Judge().Of("control.run-source").ShouldBeOfType<CheckResult.Undecided>();
+
+    [Theory]
+    [InlineData(0, 50, null)]
+    [InlineData(0, 40, Severity.Caution)]
+    [InlineData(0, 60, Severity.Caution)]
+    [InlineData(50, 0, Severity.Blocker)]
+    public void An_analogue_input_is_scaled_to_the_highest_frequency(double low, double high, Severity? severity)
+    {
+        var job = Jobs.Pump() with
+        {
+            Control = new()
+            {
+                RunFrom = new("terminals"),
+                ReferenceFrom = new("analogue-1"),
+                Analogue1 = new(new("4..20 mA"), new(ElectricalFrequency.FromHertz(low)), new(ElectricalFrequency.FromHertz(high)), new("stop")),
+            },
+        };
+        (job.Judge().Of("control.analogue-scaling") as CheckResult.Violated)?.Severity.ShouldBe(severity!.Value);
+        (job.Judge().Of("control.analogue-scaling") is CheckResult.Violated).ShouldBe(severity is not null);
+    }
+
+    [Fact]
+    public void A_cycle_that_runs_backwards_where_only_forward_is_permitted()
+    {
+        var cycle = new CyclePart(new(Duration.FromSeconds(10)), new(ShaftSpeed.FromRpm(-700)), new(Torque.FromNewtonMetres(5)));
+        Jobs.Pump().With((OperationSurvey o) => o with { Cycle = [cycle] }).Judge().Of("control.direction").ShouldBeOfType<CheckResult.Violated>();
+    }
+
+    [Fact]
+    public void Two_motors_take_twice_the_current()
+    {
+        var report = (Jobs.Pump() with { Motor = Jobs.Pump().Motor with { Count = new(2) } }).Judge();
+        report.Of("control.several-motors").ShouldBeOfType<CheckResult.Violated>();
+        ((CheckResult.Violated)report.Of("drive.current")).Limit.ShouldBe(28.8);
+    }
+}

@@ -1,0 +1,104 @@
+using Runup.Commissioning.Checks;
+using Runup.Commissioning.Plan;
+using Runup.Commissioning.Rehearsal;
+using Runup.Commissioning.Sheet;
+using Runup.Commissioning.Survey;
+using Runup.Commissioning.Tests.Checks;
+using Runup.Dynamics;
+using Runup.Engineering.Mechanics;
+using Runup.Profiles;
+using Runup.Quantities;
+
+namespace Runup.Commissioning.Tests.Rehearsal;
+
+public sealed class RehearsalTests(ITestOutputHelper output)
+{
+    [Fact]
+    public void The_pumps_first_ramp_meets_no_limit_and_takes_the_time_of_its_ramps()
+    {
+        var ran = Rehearse(DemoFiles.Job("swp-101.job.yaml"), "7.5-400").ShouldBeOfType<FirstRampRehearsal.Ran>().Result;
+        output.WriteLine(string.Join(", ", ran.Events.Select(e => $"{e.TimeS:0.00} {e.What}")) + $" {ran.PeakCurrentA:0.0} A {ran.PeakDcBusV:0} V up {ran.TimeToSpeedS} down {ran.TimeToStopS}");
+        ran.Tripped.ShouldBeNull();
+        ran.Events.Select(e => e.What).ShouldBe([TraceEventKind.Start, TraceEventKind.AtSpeed, TraceEventKind.Stop, TraceEventKind.Standstill]);
+        ran.TimeToSpeedS!.Value.ShouldBeInRange(7.9, 8.6);
+        ran.TimeToStopS!.Value.ShouldBeInRange(10, 12.6);
+        ran.PeakCurrentA.ShouldBeInRange(11, 18.7);
+    }
+
+    [Fact]
+    public void A_ramp_planned_for_a_blowers_inertia_neither_trips_nor_is_stretched_far()
+    {
+        var job = Jobs.Pump().With((MachineSurvey m) => m with { Inertia = new(Inertia.FromKilogramSquareMetres(3)) })
+            .With((OperationSurvey o) => o with { Acceleration = new(Duration.FromSeconds(3)), Deceleration = new(Duration.FromSeconds(4)) });
+        var ran = Rehearse(job, "7.5-400").ShouldBeOfType<FirstRampRehearsal.Ran>();
+        output.WriteLine(string.Join(", ", ran.Result.Events.Select(e => $"{e.TimeS:0.00} {e.What}")) + $" {ran.Result.PeakCurrentA:0.0} A {ran.Result.PeakDcBusV:0} V up {ran.Result.TimeToSpeedS} of {ran.Settings.Acceleration} down {ran.Result.TimeToStopS} of {ran.Settings.Deceleration}");
+        ran.Result.Tripped.ShouldBeNull();
+        ran.Result.TimeToSpeedS!.Value.ShouldBeLessThan(1.1 * ran.Settings.Acceleration.Seconds + 1);
+        ran.Result.TimeToStopS!.Value.ShouldBeLessThan(1.2 * ran.Settings.Deceleration.Seconds + 1);
+    }
+
+    [Fact]
+    public void Without_inertia_there_is_no_rehearsal() =>
+        Rehearse(Jobs.Pump().With((MachineSurvey m) => m with { Inertia = null }), "7.5-400").ShouldBeOfType<FirstRampRehearsal.NotPossible>().Why.ShouldContain("machine.inertia");
+
+    [Theory]
+    [InlineData("7.5-400", 0.12, 1.6)]
+    [InlineData("7.5-400", 0.6, 3)]
+    [InlineData("7.5-400", 3, 8)]
+    public void The_shortest_run_up_of_the_integration_is_that_of_the_time_domain_engine(string size, double inertia, double ramp)
+    {
+        // The drive is asked for less than it can: it then rides its current limit, as the integration assumes.
+        var job = Jobs.Pump().With((MachineSurvey m) => m with { Inertia = new(Inertia.FromKilogramSquareMetres(inertia)) });
+        var context = JobContext.For(job, DemoFiles.TernSize(size).Rating);
+        var shortest = ((Acceleration.Reached)context.Motion!.Acceleration!).Shortest.Seconds;
+        var settings = ControlSettings.From(SettingsPlan.For(context).Values, context.Rating) with { Acceleration = Duration.FromSeconds(ramp / 4), VoltageShape = VoltageShape.Linear };
+        var run = FirstRampRehearsal.Run(RehearsedSystem.Coupled(context)!, settings, 50).ShouldBeOfType<FirstRampRehearsal.Ran>().Result;
+        output.WriteLine($"{shortest:0.000} s by integration, {run.TimeToSpeedS:0.000} s in the time domain; {run.Tripped}");
+        run.TimeToSpeedS!.Value.ShouldBeInRange(0.8 * shortest, 1.6 * shortest);
+    }
+
+    [Theory]
+    [InlineData(false)]
+    [InlineData(true)]
+    public void Steady_predictions_and_the_time_domain_engine_agree(bool coupled)
+    {
+        var context = JobContext.For(DemoFiles.Job("swp-101.job.yaml"), DemoFiles.TernSize("7.5-400").Rating);
+        var sheet = JobSheet.For(SettingsPlan.For(context), DemoFiles.Tern, DemoFiles.TernSize("7.5-400"));
+        var settings = ControlSettings.From(sheet.Held, context.Rating);
+        var predictions = new SteadyPrediction(context, settings);
+        var system = (coupled ? RehearsedSystem.Coupled(context) : RehearsedSystem.Uncoupled(context))!;
+        foreach (var frequency in (double[])[20, 25, 35, 50])
+        {
+            var drive = new DriveSimulation(system, settings) { Order = new(true, frequency, StopKind.ByMethod) };
+            for (var tick = 0; tick < 14_000; tick++)
+            {
+                drive.Tick();
+            }
+
+            var seen = drive.Readings;
+            Agrees(ReadingKind.OutputCurrent, seen.OutputCurrentA, 0.03);
+            Agrees(ReadingKind.OutputVoltage, seen.OutputVoltageV, 0.02);
+            Agrees(ReadingKind.Speed, seen.SpeedRpm, 0.005);
+            Agrees(ReadingKind.DcBusVoltage, seen.DcBusV, 0.05);
+            Agrees(ReadingKind.OutputFrequency, seen.OutputFrequencyHz, 0.001);
+            if (coupled)
+            {
+                Agrees(ReadingKind.Torque, seen.TorquePercent!.Value, 0.06);
+            }
+
+            void Agrees(ReadingKind kind, double measured, double share)
+            {
+                var predicted = predictions.Of(kind, frequency, coupled)!.Value;
+                output.WriteLine($"{frequency} Hz {kind}: {predicted.Value:0.00} ({predicted.Low:0.0} to {predicted.High:0.0}) predicted, {measured:0.00} seen");
+                measured.ShouldBe(predicted.Value, share * Math.Abs(predicted.Value) + 0.05, $"{kind} at {frequency} Hz");
+                measured.ShouldBeInRange(predicted.Low, predicted.High);
+            }
+        }
+    }
+
+    private static FirstRampRehearsal Rehearse(Job job, string size)
+    {
+        var context = JobContext.For(job, DemoFiles.TernSize(size).Rating);
+        return FirstRampRehearsal.Of(context, JobSheet.For(SettingsPlan.For(context), DemoFiles.Tern, DemoFiles.TernSize(size)));
+    }
+}
