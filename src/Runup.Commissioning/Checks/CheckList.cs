@@ -30,8 +30,4 @@ public static class CheckList
     /// <summary>Puts every question to a job.</summary>
     public static CheckReport Judge(JobContext context) =>
         new([.. OfJob.Select(check => check.Judge(context))], context.Assumptions);
-
-    /// <summary>Puts the questions of the plate to a motor alone.</summary>
-    public static CheckReport Judge(PlateContext context) =>
-        new([.. OfPlate.Select(check => check.Judge(context))], []);
 }

@@ -104,8 +104,7 @@ public sealed class JobContext
     /// <summary>Everything that was taken because nobody said it.</summary>
     public IReadOnlyList<Assumption> Assumptions =>
     [
-        .. (Fit as CircuitFit.Fitted)?.Assumptions ?? [],
-        .. GaveWay(),
+        .. PlateAssumptions.Of(Fit),
         .. Conditions.Assumptions,
         .. Machine.Assumptions,
         .. Motion?.Assumptions ?? [],
@@ -115,8 +114,4 @@ public sealed class JobContext
     /// <param name="job">The job.</param>
     /// <param name="size">The size's rating from its profile; the job's overrides are laid over it.</param>
     public static JobContext For(Job job, DriveRating size) => new(job, DriveOverrides.Apply(job.Drive, size));
-
-    private IEnumerable<Assumption> GaveWay() =>
-        from gave in (Fit as CircuitFit.Fitted)?.GaveUp ?? []
-        select new Assumption($"{gave.Datum} of the plate gave way: {Said.Number(gave.Printed)} printed", Said.Number(gave.Used), gave.Why, false);
 }

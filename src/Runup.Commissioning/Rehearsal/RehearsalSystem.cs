@@ -10,11 +10,11 @@ namespace Runup.Commissioning.Rehearsal;
 /// <summary>From a surveyed set to what the time-domain engine simulates.</summary>
 public static class RehearsalSystem
 {
-    /// <summary>Supply, drive, motor and machine of a job; null where no circuit fits the plate or the load is not known.</summary>
+    /// <summary>Supply, drive, motor and machine of a job; null where no circuit fits the plate, or load or inertia of the machine are not known.</summary>
     /// <remarks>Several equal motors are taken as one of as many times the admittance and inertia.</remarks>
     public static DriveSystem? Of(JobContext context)
     {
-        if (context.Circuit is not { } circuit || context.Machine.Machine is not { } machine)
+        if (context.Circuit is not { } circuit || context.Machine is not { Machine: { } machine, InertiaIsKnown: true })
         {
             return null;
         }
@@ -28,7 +28,7 @@ public static class RehearsalSystem
             SupplyVoltage = context.Job.Supply.Voltage.Value,
             SupplyFrequency = context.Job.Supply.Frequency.Value,
             SupplyReactance = SourceReactance(context.Job),
-            BrakingResistor = context.Job.Drive.BrakingResistor?.Resistance.Value,
+            BrakingResistor = context.Rating.LowestBrakingResistance is null ? null : context.Job.Drive.BrakingResistor?.Resistance.Value,
         };
     }
 

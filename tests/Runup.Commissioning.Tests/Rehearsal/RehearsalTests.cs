@@ -1,13 +1,14 @@
 using Runup.Commissioning.Checks;
+using Runup.Commissioning.FirstRun;
 using Runup.Commissioning.Plan;
 using Runup.Commissioning.Rehearsal;
-using Runup.Commissioning.Sheet;
 using Runup.Commissioning.Survey;
 using Runup.Commissioning.Tests.Checks;
 using Runup.Dynamics;
 using Runup.Engineering.Mechanics;
 using Runup.Profiles;
 using Runup.Quantities;
+using Runup.Settings;
 
 namespace Runup.Commissioning.Tests.Rehearsal;
 
@@ -16,7 +17,7 @@ public sealed class RehearsalTests(ITestOutputHelper output)
     [Fact]
     public void The_pumps_first_ramp_meets_no_limit_and_takes_the_time_of_its_ramps()
     {
-        var ran = Rehearse(DemoFiles.Job("swp-101.job.yaml"), "7.5-400").ShouldBeOfType<FirstRampRehearsal.Ran>().Result;
+        var ran = Rehearse(DemoFiles.Job("swp-101.job.yaml"), "7.5-400");
         output.WriteLine(string.Join(", ", ran.Events.Select(e => $"{e.TimeS:0.00} {e.What}")) + $" {ran.PeakCurrentA:0.0} A {ran.PeakDcBusV:0} V up {ran.TimeToSpeedS} down {ran.TimeToStopS}");
         ran.Tripped.ShouldBeNull();
         ran.Events.Select(e => e.What).ShouldBe([TraceEventKind.Start, TraceEventKind.AtSpeed, TraceEventKind.Stop, TraceEventKind.Standstill]);
@@ -30,16 +31,20 @@ public sealed class RehearsalTests(ITestOutputHelper output)
     {
         var job = Jobs.Pump().With((MachineSurvey m) => m with { Inertia = new(Inertia.FromKilogramSquareMetres(3)) })
             .With((OperationSurvey o) => o with { Acceleration = new(Duration.FromSeconds(3)), Deceleration = new(Duration.FromSeconds(4)) });
-        var ran = Rehearse(job, "7.5-400").ShouldBeOfType<FirstRampRehearsal.Ran>();
-        output.WriteLine(string.Join(", ", ran.Result.Events.Select(e => $"{e.TimeS:0.00} {e.What}")) + $" {ran.Result.PeakCurrentA:0.0} A {ran.Result.PeakDcBusV:0} V up {ran.Result.TimeToSpeedS} of {ran.Settings.Acceleration} down {ran.Result.TimeToStopS} of {ran.Settings.Deceleration}");
-        ran.Result.Tripped.ShouldBeNull();
-        ran.Result.TimeToSpeedS!.Value.ShouldBeLessThan(1.1 * ran.Settings.Acceleration.Seconds + 1);
-        ran.Result.TimeToStopS!.Value.ShouldBeLessThan(1.2 * ran.Settings.Deceleration.Seconds + 1);
+        var plan = SettingsPlan.For(JobContext.For(job, DemoFiles.TernSize("7.5-400").Rating)).Values;
+        var ran = Rehearse(job, "7.5-400");
+        output.WriteLine(string.Join(", ", ran.Events.Select(e => $"{e.TimeS:0.00} {e.What}")) + $" {ran.PeakCurrentA:0.0} A {ran.PeakDcBusV:0} V up {ran.TimeToSpeedS} down {ran.TimeToStopS}");
+        ran.Tripped.ShouldBeNull();
+        ran.TimeToSpeedS!.Value.ShouldBeLessThan((1.1 * plan.Number(Setting.AccelerationTime)!.Value) + 1);
+        ran.TimeToStopS!.Value.ShouldBeLessThan((1.2 * plan.Number(Setting.DecelerationTime)!.Value) + 1);
     }
 
     [Fact]
-    public void Without_inertia_there_is_no_rehearsal() =>
-        Rehearse(Jobs.Pump().With((MachineSurvey m) => m with { Inertia = null }), "7.5-400").ShouldBeOfType<FirstRampRehearsal.NotPossible>().Why.ShouldContain("machine.inertia");
+    public void Without_inertia_there_is_no_rehearsal()
+    {
+        var context = JobContext.For(Jobs.Pump().With((MachineSurvey m) => m with { Inertia = null }), DemoFiles.TernSize("7.5-400").Rating);
+        JobRehearsal.Of(context, SettingsPlan.For(context), DemoFiles.Tern, DemoFiles.TernSize("7.5-400")).ShouldBeNull();
+    }
 
     [Theory]
     [InlineData("7.5-400", 0.12, 1.6)]
@@ -51,8 +56,8 @@ public sealed class RehearsalTests(ITestOutputHelper output)
         var job = Jobs.Pump().With((MachineSurvey m) => m with { Inertia = new(Inertia.FromKilogramSquareMetres(inertia)) });
         var context = JobContext.For(job, DemoFiles.TernSize(size).Rating);
         var shortest = ((Acceleration.Reached)context.Motion!.Acceleration!).Shortest.Seconds;
-        var settings = ControlSettings.From(SettingsPlan.For(context).Values, context.Rating) with { Acceleration = Duration.FromSeconds(ramp / 4), VoltageShape = VoltageShape.Linear };
-        var run = FirstRampRehearsal.Run(RehearsedSystem.Coupled(context)!, settings, 50).ShouldBeOfType<FirstRampRehearsal.Ran>().Result;
+        var held = SettingsPlan.For(context).Values.With(Setting.AccelerationTime, ramp / 4).With(Setting.VfCharacteristic, "linear");
+        var run = JobRehearsal.To(RehearsalSystem.Of(context)!, held, ElectricalFrequency.FromHertz(50)).ShouldBeOfType<RehearsalOutcome.Ran>().Result;
         output.WriteLine($"{shortest:0.000} s by integration, {run.TimeToSpeedS:0.000} s in the time domain; {run.Tripped}");
         run.TimeToSpeedS!.Value.ShouldBeInRange(0.8 * shortest, 1.6 * shortest);
     }
@@ -63,10 +68,11 @@ public sealed class RehearsalTests(ITestOutputHelper output)
     public void Steady_predictions_and_the_time_domain_engine_agree(bool coupled)
     {
         var context = JobContext.For(DemoFiles.Job("swp-101.job.yaml"), DemoFiles.TernSize("7.5-400").Rating);
-        var sheet = JobSheet.For(SettingsPlan.For(context), DemoFiles.Tern, DemoFiles.TernSize("7.5-400"));
-        var settings = ControlSettings.From(sheet.Held, context.Rating);
-        var predictions = new SteadyPrediction(context, settings);
-        var system = (coupled ? RehearsedSystem.Coupled(context) : RehearsedSystem.Uncoupled(context))!;
+        var plan = SettingsPlan.For(context);
+        var settings = ControlSettings.From(JobRehearsal.Held(plan, DemoFiles.Tern, DemoFiles.TernSize("7.5-400")), context.Rating);
+        var predictions = FirstRunPredictions.Of(context, plan, DemoFiles.Tern, DemoFiles.TernSize("7.5-400"))!;
+        var system = RehearsalSystem.Of(context)!;
+        system = coupled ? system : system with { Machine = RehearsalSystem.Uncoupled(system.Machine) };
         foreach (var frequency in (double[])[20, 25, 35, 50])
         {
             var drive = new DriveSimulation(system, settings) { Order = new(true, frequency, StopKind.ByMethod) };
@@ -88,17 +94,17 @@ public sealed class RehearsalTests(ITestOutputHelper output)
 
             void Agrees(ReadingKind kind, double measured, double share)
             {
-                var predicted = predictions.Of(kind, frequency, coupled)!.Value;
+                var predicted = predictions.Steady(kind, frequency, coupled ? Coupling.Coupled : Coupling.Uncoupled);
                 output.WriteLine($"{frequency} Hz {kind}: {predicted.Value:0.00} ({predicted.Low:0.0} to {predicted.High:0.0}) predicted, {measured:0.00} seen");
-                measured.ShouldBe(predicted.Value, share * Math.Abs(predicted.Value) + 0.05, $"{kind} at {frequency} Hz");
-                measured.ShouldBeInRange(predicted.Low, predicted.High);
+                measured.ShouldBe(predicted.Value!.Value, (share * Math.Abs(predicted.Value.Value)) + 0.05, $"{kind} at {frequency} Hz");
+                predicted.Within(measured).ShouldBe(true);
             }
         }
     }
 
-    private static FirstRampRehearsal Rehearse(Job job, string size)
+    private static RehearsalResult Rehearse(Job job, string size)
     {
         var context = JobContext.For(job, DemoFiles.TernSize(size).Rating);
-        return FirstRampRehearsal.Of(context, JobSheet.For(SettingsPlan.For(context), DemoFiles.Tern, DemoFiles.TernSize(size)));
+        return JobRehearsal.Of(context, SettingsPlan.For(context), DemoFiles.Tern, DemoFiles.TernSize(size)).ShouldBeOfType<RehearsalOutcome.Ran>().Result;
     }
 }

@@ -1,7 +1,8 @@
+using Runup.Commissioning.Checks;
 using Runup.Commissioning.Plan;
+using Runup.Commissioning.Rehearsal;
 using Runup.Commissioning.Sheet;
 using Runup.Commissioning.Tests.Checks;
-using Runup.Commissioning.Checks;
 using Runup.Profiles;
 using Runup.Settings;
 
@@ -9,16 +10,19 @@ namespace Runup.Commissioning.Tests.Sheet;
 
 public sealed class JobSheetTests
 {
-    private static JobSheet Pump { get; } = Of();
+    private static DriveSize Size { get; } = DemoFiles.TernSize("7.5-400");
+
+    private static SettingsPlan Plan { get; } = SettingsPlan.For(JobContext.For(DemoFiles.Job("swp-101.job.yaml"), Size.Rating));
+
+    private static IReadOnlyList<SheetRow> Pump { get; } = JobSheet.For(Plan, DemoFiles.Tern, Size, ParameterValues.Defaults(DemoFiles.Tern, Size));
 
     [Fact]
     public void Each_parameter_has_rank_and_reason()
     {
-        foreach (var row in Pump.Rows)
+        foreach (var row in Pump)
         {
             row.Rank.ShouldNotBeNull();
             row.Reason.ShouldNotBeNullOrEmpty();
-            row.SettingNames.ShouldNotBeNullOrEmpty();
         }
     }
 
@@ -34,35 +38,30 @@ public sealed class JobSheetTests
     [InlineData("190", "129", "%")]
     public void The_display_shows_what_the_technician_keys_in(string number, string display, string? unit)
     {
-        var line = Pump.Rows.Single(row => row.Line.Parameter?.Number == number).Line;
+        var line = Pump.Single(row => row.Line.Parameter?.Number == number).Line;
         (line.Display, line.Unit).ShouldBe((display, unit));
     }
 
     [Fact]
     public void Settings_that_the_drive_chooses_together_share_a_row_with_the_gravest_rank()
     {
-        var row = Pump.Rows.Single(row => row.Line.Parameter?.Number == "220");
+        var row = Pump.Single(row => row.Line.Parameter?.Number == "220");
         row.Line.Settings.Select(s => s.Name).ShouldBe(["run-command-source", "permitted-direction"], ignoreOrder: true);
         row.Rank.ShouldBe(Rank.Must);
-        row.Reason!.ShouldContain("run-command-source:");
+        row.Reason!.ShouldContain("control.run-from");
     }
 
     [Fact]
     public void What_the_drive_holds_afterwards_is_the_plan_within_its_resolution()
     {
-        Pump.Held.Number(Setting.MotorRatedCurrent)!.Value.ShouldBe(14.4, 1e-9);
-        Pump.Held.Number(Setting.AccelerationTime)!.Value.ShouldBe(8, 0.01);
-        Pump.Held.Number(Setting.CurrentLimit)!.Value.ShouldBe(1.29 * 14.4, 1e-9);
-        Pump.Held.Choice(Setting.RunCommandSource).ShouldBe("bus");
+        var held = JobRehearsal.Held(Plan, DemoFiles.Tern, Size);
+        held.Number(Setting.MotorRatedCurrent)!.Value.ShouldBe(14.4, 1e-9);
+        held.Number(Setting.AccelerationTime)!.Value.ShouldBe(8, 0.01);
+        held.Number(Setting.CurrentLimit)!.Value.ShouldBe(1.29 * 14.4, 1e-9);
+        held.Choice(Setting.RunCommandSource).ShouldBe("bus");
     }
 
     [Fact]
     public void What_the_drive_does_not_offer_stands_at_the_end() =>
-        Pump.Rows.SkipWhile(row => row.Line.Parameter is not null).ShouldAllBe(row => row.Line.Mapping == Mapping.NotOffered);
-
-    private static JobSheet Of()
-    {
-        var size = DemoFiles.TernSize("7.5-400");
-        return JobSheet.For(SettingsPlan.For(JobContext.For(DemoFiles.Job("swp-101.job.yaml"), size.Rating)), DemoFiles.Tern, size);
-    }
+        Pump.SkipWhile(row => row.Line.Parameter is not null).ShouldAllBe(row => row.Line.Mapping == Mapping.NotOffered);
 }

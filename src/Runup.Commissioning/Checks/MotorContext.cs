@@ -1,0 +1,38 @@
+using Runup.Commissioning.Survey;
+using Runup.Engineering.Motors;
+
+namespace Runup.Commissioning.Checks;
+
+/// <summary>A motor alone: what its plate tells without supply, drive or machine.</summary>
+public sealed class MotorContext
+{
+    private MotorContext(MotorSurvey motor)
+    {
+        Plate = PlateContext.For(motor);
+        Nameplate = NameplateReading.Of(Plate);
+        Fit = Nameplate is { } plate && Plate.IsInduction ? CircuitFit.Of(plate) : null;
+        Prediction = Fit is CircuitFit.Fitted fitted && Nameplate is { } printed ? MotorPrediction.From(fitted, printed) : null;
+        Report = new([.. CheckList.OfPlate.Select(check => check.Judge(Plate))], PlateAssumptions.Of(Fit));
+    }
+
+    /// <summary>The plate with what follows from its arithmetic.</summary>
+    public PlateContext Plate { get; }
+
+    /// <summary>The plate as the calculations take it; null where its figures are not those of something that turns.</summary>
+    public Nameplate? Nameplate { get; }
+
+    /// <summary>The circuit's fit; null for a motor of another kind or an unusable plate.</summary>
+    public CircuitFit? Fit { get; }
+
+    /// <summary>The motor's circuit; null where none fits.</summary>
+    public EquivalentCircuit? Circuit => (Fit as CircuitFit.Fitted)?.Circuit;
+
+    /// <summary>What the motor does at rated voltage and frequency; null without a circuit.</summary>
+    public MotorPrediction? Prediction { get; }
+
+    /// <summary>The checks of the plate, with everything that was taken because the plate does not say it.</summary>
+    public CheckReport Report { get; }
+
+    /// <summary>The context of a motor.</summary>
+    public static MotorContext For(MotorSurvey motor) => new(motor);
+}
