@@ -1,4 +1,5 @@
 using Runup.Cli.Checks;
+using Runup.Cli.Demo;
 using Runup.Cli.Entry;
 using Runup.Cli.Plan;
 using Runup.Cli.Rehearsal;
@@ -17,6 +18,9 @@ internal static class Verbs
         config.SetApplicationVersion(typeof(Verbs).Assembly.GetName().Version!.ToString(3));
         config.PropagateExceptions();
         config.ValidateExamples();
+        config.AddCommand<DemoCommand>("demo")
+            .WithDescription("The whole job on the demo site, against a simulated drive, to the handover's files")
+            .WithExample("demo", "somewhere");
         config.AddCommand<CheckCommand>("check")
             .WithDescription("Does it all fit? Findings with evidence")
             .WithExample("check", "swp-101.job.yaml");

@@ -10,7 +10,7 @@ namespace Runup.SimulatedDrive;
 public sealed class DriveHost : IAsyncDisposable
 {
     private static readonly TimeSpan Overdue = TimeSpan.FromMilliseconds(150);
-    private static readonly TimeSpan Patience = TimeSpan.FromMilliseconds(100);
+    private static readonly TimeSpan Patience = TimeSpan.FromMilliseconds(500);
 
     private readonly UnitRouting routing;
     private readonly ModbusTcpServerOptions options;
@@ -26,7 +26,7 @@ public sealed class DriveHost : IAsyncDisposable
         time.Moved += MoveDrive;
         if (time.Rate > 1)
         {
-            time.HeldBack = WaitsForPeer;
+            time.HoldWhile(WaitsForPeer);
         }
     }
 

@@ -23,7 +23,7 @@ public sealed class PurityTests
             from line in File.ReadLines(file).Select((text, index) => (Text: text, Number: index + 1))
             where !line.Text.TrimStart().StartsWith("//", StringComparison.Ordinal)
             from word in Forbidden
-            where Mentions(line.Text, word)
+            where Mentions(line.Text, word) && !WaitsByTheClockItWasGiven(line.Text, word)
             select $"{Path.GetRelativePath(Rooms.Root, file)}:{line.Number} {word}";
         offences.ShouldBeEmpty();
     }
@@ -40,6 +40,9 @@ public sealed class PurityTests
             select $"{type.FullName}.{field.Name}";
         offences.ShouldBeEmpty();
     }
+
+    private static bool WaitsByTheClockItWasGiven(string text, string word) =>
+        word.StartsWith("Task.Delay", StringComparison.Ordinal) && (text.Contains(", time, ", StringComparison.Ordinal) || text.Contains(".Time, ", StringComparison.Ordinal));
 
     private static bool Mentions(string text, string word)
     {

@@ -6,7 +6,7 @@ namespace Runup.Cli.Entry;
 /// <summary>Opens the record of a site for one call.</summary>
 internal static class SiteRecords
 {
-    internal static SqliteRecords Open(string folder, StoreUse use = StoreUse.Append) => SqliteRecords.Open(folder, TimeProvider.System, use) switch
+    internal static SqliteRecords Open(string folder, TimeProvider? time = null) => SqliteRecords.Open(folder, time ?? TimeProvider.System) switch
     {
         StoreOpening.Opened opened => opened.Records,
         var not => throw new Complaint(ExitStatus.BadInput, $"runup: the record of {folder} can't be used: {not.What}"),

@@ -9,6 +9,9 @@ internal static class PutBack
 {
     private const string Moment = "as-left";
 
+    // Drives hold their output for a moment at 0 Hz and take no parameters meanwhile.
+    private static readonly TimeSpan AfterStop = TimeSpan.FromSeconds(1);
+
     /// <summary>Parameters that do not hold the job's own value afterwards, with why.</summary>
     public static async Task<IReadOnlyDictionary<string, string>> Run(FirstRunSession session, CancellationToken cancellation)
     {
@@ -27,6 +30,7 @@ internal static class PutBack
 
     private static async Task<string?> Write(FirstRunSession session, CancellationToken cancellation)
     {
+        await Task.Delay(AfterStop, session.Time, cancellation);
         if (await session.Link.Status(cancellation) is not LinkReply<DriveStatus>.Answered { Value: var status } || !Standstill.Is(status))
         {
             return "the motor was not seen to stand";

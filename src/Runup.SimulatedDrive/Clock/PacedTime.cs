@@ -1,3 +1,5 @@
+using System.Collections.Immutable;
+
 namespace Runup.SimulatedDrive.Clock;
 
 /// <summary>
@@ -6,7 +8,8 @@ namespace Runup.SimulatedDrive.Clock;
 /// </summary>
 /// <remarks>
 /// A thread of its own moves it in small steps. A stall of the computer does not become a leap: one step is at most
-/// <see cref="LongestStep"/>. While <see cref="HeldBack"/> says so, time stands still.
+/// <see cref="LongestStep"/>. While one of the holds says so, time stands still, and it stands still while a timer's callback
+/// runs, so that a slow computer does not look like a slow person or a lost bus.
 /// </remarks>
 public sealed class PacedTime : TimeProvider, IDisposable
 {
@@ -19,6 +22,7 @@ public sealed class PacedTime : TimeProvider, IDisposable
     private readonly PriorityQueue<(PacedTimer Timer, long Version), long> due = new();
     private readonly Thread? pump;
     private long now;
+    private ImmutableArray<Func<bool>> holds = [];
     private volatile bool disposed;
 
     /// <summary>Begins at the present real time.</summary>
@@ -44,9 +48,6 @@ public sealed class PacedTime : TimeProvider, IDisposable
 
     /// <summary>Called for each step with the time reached, before timers that are due are called.</summary>
     public event Action<TimeSpan>? Moved;
-
-    /// <summary>Asked before each step: while it answers true, time stands still.</summary>
-    public Func<bool>? HeldBack { get; set; }
 
     /// <summary>Times real time.</summary>
     public double Rate => rate;
@@ -92,6 +93,9 @@ public sealed class PacedTime : TimeProvider, IDisposable
         }
     }
 
+    /// <summary>Asks before each step: while it answers true, time stands still. It must let go by itself.</summary>
+    public void HoldWhile(Func<bool> asked) => ImmutableInterlocked.Update(ref holds, all => all.Add(asked));
+
     internal void Schedule(PacedTimer timer, long version, long at)
     {
         lock (gate)
@@ -126,7 +130,7 @@ public sealed class PacedTime : TimeProvider, IDisposable
             var stamp = real.GetTimestamp();
             var step = real.GetElapsedTime(last, stamp) * rate;
             last = stamp;
-            if (HeldBack?.Invoke() == true)
+            if (holds.Any(asked => asked()))
             {
                 continue;
             }

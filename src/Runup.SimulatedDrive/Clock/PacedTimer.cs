@@ -1,6 +1,6 @@
 namespace Runup.SimulatedDrive.Clock;
 
-/// <summary>A timer of <see cref="PacedTime"/>; its callback runs on the thread pool, as that of any timer.</summary>
+/// <summary>A timer of <see cref="PacedTime"/>; its callback runs while the time stands still, on the thread that moves it, and must not wait for that time.</summary>
 internal sealed class PacedTimer(PacedTime time, TimerCallback callback, object? state) : ITimer
 {
     private readonly Lock gate = new();
@@ -42,8 +42,6 @@ internal sealed class PacedTimer(PacedTime time, TimerCallback callback, object?
             }
         }
 
-        ThreadPool.UnsafeQueueUserWorkItem(static timer => timer.Call(), this, preferLocal: false);
+        callback(state);
     }
-
-    private void Call() => callback(state);
 }

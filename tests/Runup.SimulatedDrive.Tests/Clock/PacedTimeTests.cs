@@ -54,11 +54,11 @@ public sealed class PacedTimeTests
     {
         using var asked = new ManualResetEventSlim();
         using var time = new PacedTime(50, TimeProvider.System);
-        time.HeldBack = () =>
+        time.HoldWhile(() =>
         {
             asked.Set();
             return true;
-        };
+        });
         asked.Wait(TestContext.Current.CancellationToken);
         var at = time.GetTimestamp();
         asked.Reset();

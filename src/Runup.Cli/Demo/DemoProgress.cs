@@ -1,0 +1,30 @@
+using System.Globalization;
+using Runup.Cli.Terminal;
+using Runup.Commissioning.FirstRun;
+
+namespace Runup.Cli.Demo;
+
+/// <summary>Each step of the first run as it ends: what was expected, what was measured.</summary>
+internal sealed class DemoProgress(Page page) : IProgress<StepReport>
+{
+    public void Report(StepReport value)
+    {
+        page.Line($"{value.Outcome.ToUpperInvariant(),-8}{value.Title}{(value.Remark is null ? "" : $" {value.Remark}")}");
+        if (value.Readings.Count > 0)
+        {
+            page.Table(
+                [new("        reading"), new("expected", Digits: true), new("accepted", Digits: true), new("measured", Digits: true), new("unit"), new("")],
+                value.Readings.Select(r => (IReadOnlyList<string>)
+                [
+                    $"        {r.Quantity}",
+                    Text(r.Expected),
+                    r.Low is null && r.High is null ? "" : $"{Text(r.Low)} to {Text(r.High)}",
+                    Text(r.Measured),
+                    r.Unit,
+                    r.Within switch { true => "within", false => "OUTSIDE", null => "" },
+                ]));
+        }
+    }
+
+    private static string Text(double? value) => value?.ToString("G4", CultureInfo.InvariantCulture) ?? "";
+}
