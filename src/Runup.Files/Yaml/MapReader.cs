@@ -78,7 +78,7 @@ public sealed class MapReader(YamlMap map, Problems problems)
     {
         foreach (var entry in Map.Entries.Where(e => !known.Contains(e.Key, StringComparer.Ordinal)))
         {
-            var nearest = Spelling.Nearest(entry.Key, known);
+            var nearest = Problems.AreTooMany ? null : Spelling.Nearest(entry.Key, known);
             Problems.Add(
                 entry.Value.KeyPlace,
                 entry.Value.KeyPath,

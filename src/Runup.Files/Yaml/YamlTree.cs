@@ -32,7 +32,7 @@ public static class YamlTree
         catch (Exception e) when (e is InvalidOperationException or ArgumentException or IndexOutOfRangeException or FormatException or OverflowException)
         {
             // The parser throws these on some malformed texts (found by mutation), without a place.
-            problems.Add(builder.Reached, FileProblem.WholeFile, "text that is not YAML", "put values with unusual characters in quotes");
+            problems.Add(builder.Reached, FileProblem.WholeFile, "text that is not YAML", "indent what stands in braces or brackets, and put values with unusual characters in quotes");
             return null;
         }
         catch (YamlException e)

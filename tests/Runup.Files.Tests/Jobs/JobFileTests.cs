@@ -144,14 +144,16 @@ public sealed class JobFileTests : IDisposable
 
     [Fact]
     public void A_curve_that_is_not_there_is_told_with_its_own_name() =>
-        FullJob.Problems(WithCurve("none.csv"), folder)[^1].ShouldBe("swp.job.yaml:7:31 machine.curve: the curve `none.csv` can't be read; put right what is told of it");
+        FullJob.Problems(WithCurve("none.csv"), folder).ShouldBe([
+            "swp.job.yaml:7:31 machine.curve: the curve `none.csv` can't be read; put right what is told of it",
+            $"{Path.Combine(folder, "none.csv")}:1:1 (file): there is no such file; check the name"]);
 
     [Fact]
     public void What_is_wrong_in_a_curve_is_told_with_its_lines()
     {
         var path = Path.Combine(folder, "bad.csv");
         File.WriteAllText(path, "speed_rpm,torque_Nm\n0,1\n700,x\n600,\n");
-        FullJob.Problems(WithCurve("bad.csv"), folder).SkipLast(1).ShouldBe([
+        FullJob.Problems(WithCurve("bad.csv"), folder).Skip(1).ShouldBe([
             $"{path}:3:5 torque_Nm: `x` does not begin with a number; a number without a unit would do",
             $"{path}:4:5 torque_Nm: an empty cell; a number without a unit would do"], ignoreOrder: true);
         File.WriteAllText(path, "speed_rpm,torque_Nm\n0,1\n700,2\n600,3\n");
@@ -190,6 +192,12 @@ public sealed class JobFileTests : IDisposable
 
     [Fact]
     public void Bus_none_says_that_there_is_no_bus() => Read(Small + "\nbus: none\n").Job.Bus.Kind!.Value.ShouldBe("none");
+
+    [Theory]
+    [InlineData("no")]
+    [InlineData("None")]
+    public void No_explosive_zone_is_one_word_however_written(string written) =>
+        Read(Small + $"\nplace: {{explosive-zone: {written}}}\n").Job.Place.ExplosiveZone!.Value.ShouldBe("none");
 
     [Fact]
     public void A_heading_with_nothing_beneath_is_as_good_as_none() => Read(Small + "\ncable:\nplace:\n  # ambient: 35 °C\n").Job.Cable.Length.ShouldBeNull();
@@ -257,6 +265,14 @@ public sealed class JobFileTests : IDisposable
         {
             CultureInfo.CurrentCulture = before;
         }
+    }
+
+    [Fact]
+    public void Of_very_many_problems_some_are_told_and_the_rest_counted()
+    {
+        var problems = FullJob.Problems(Small + "\n" + string.Concat(Enumerable.Range(0, 50_000).Select(i => $"key{i}: 1\n")));
+        problems.Count.ShouldBe(201);
+        problems[^1].ShouldBe("swp.job.yaml:1:1 (file): 49800 problems more; put right those above first; or is it another kind of file?");
     }
 
     private static string WithCurve(string name) =>

@@ -101,7 +101,7 @@ internal abstract class Section(KeyList keys)
     private void TellUnknown(YamlEntry entry, Desk desk)
     {
         var names = Keys.Select(k => k.Name).ToList();
-        var wouldDo = Spelling.Nearest(entry.Key, names) is { } nearest
+        var wouldDo = desk.Problems.AreTooMany ? "leave it out" : Spelling.Nearest(entry.Key, names) is { } nearest
             ? $"`{nearest}` would do, if that is meant"
             : JobKeys.PlaceOf(entry.Key) is { } elsewhere
                 ? $"it belongs at `{elsewhere}`"

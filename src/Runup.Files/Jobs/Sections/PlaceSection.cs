@@ -15,6 +15,10 @@ internal sealed class PlaceSection(KeyList keys) : Section<PlaceSurvey>(keys)
     {
         Ambient = v.Get(ambient),
         Altitude = v.Get(altitude),
-        ExplosiveZone = v.Get(explosiveZone),
+        ExplosiveZone = v.Get(explosiveZone) is { } zone && IsNone(zone.Value) ? zone with { Value = "none" } : v.Get(explosiveZone),
     };
+
+    // Whoever asks for a zone compares with this one word.
+    private static bool IsNone(string zone) =>
+        string.Equals(zone, "none", StringComparison.OrdinalIgnoreCase) || string.Equals(zone, "no", StringComparison.OrdinalIgnoreCase);
 }
