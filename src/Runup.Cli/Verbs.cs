@@ -5,6 +5,7 @@ using Runup.Cli.Plan;
 using Runup.Cli.Rehearsal;
 using Runup.Cli.Sheet;
 using Runup.Cli.Simulate;
+using Runup.Cli.Survey;
 using Spectre.Console.Cli;
 
 namespace Runup.Cli;
@@ -17,10 +18,17 @@ internal static class Verbs
         config.SetApplicationName("runup");
         config.SetApplicationVersion(typeof(Verbs).Assembly.GetName().Version!.ToString(3));
         config.PropagateExceptions();
+        config.UseStrictParsing();
         config.ValidateExamples();
         config.AddCommand<DemoCommand>("demo")
             .WithDescription("The whole job on the demo site, against a simulated drive, to the handover's files")
             .WithExample("demo", "somewhere");
+        config.AddCommand<NewCommand>("new")
+            .WithDescription("A commented job file to fill in")
+            .WithExample("new", "swp-101");
+        config.AddCommand<MotorCommand>("motor")
+            .WithDescription("What the plate tells: circuit and predictions (a file with only the motor part will do)")
+            .WithExample("motor", "swp-101.job.yaml");
         config.AddCommand<CheckCommand>("check")
             .WithDescription("Does it all fit? Findings with evidence")
             .WithExample("check", "swp-101.job.yaml");

@@ -1,0 +1,54 @@
+using System.ComponentModel;
+using Runup.Cli.Terminal;
+using Runup.Commissioning.Checks;
+using Runup.Files.Jobs;
+using Spectre.Console.Cli;
+
+namespace Runup.Cli.Checks;
+
+/// <summary><c>runup motor FILE</c>: what the plate tells.</summary>
+internal sealed class MotorCommand : Command<MotorCommand.Settings>
+{
+    public override int Execute(Spectre.Console.Cli.CommandContext context, Settings settings, CancellationToken cancellationToken)
+    {
+        var read = JobFile.ReadMotor(settings.File) switch
+        {
+            MotorReading.Read it => it,
+            MotorReading.Faulty faulty => throw new Complaint(ExitStatus.BadInput, faulty.Problems.Select(p => p.ToString())),
+            _ => throw new InvalidOperationException("The set of readings is closed."),
+        };
+        var motor = MotorContext.For(read.Motor);
+        if (settings.Json)
+        {
+            JsonOut.Write(json =>
+            {
+                json.WriteStartObject();
+                json.WriteString("tag", read.Tag);
+                MotorJson.Write(json, motor.Circuit, motor.Prediction);
+                FindingsJson.Findings(json, motor.Report);
+                json.WriteEndObject();
+            });
+        }
+        else
+        {
+            MotorPage.Write(new Page(Console.Out), read.Tag, motor);
+        }
+
+        return (int)(motor.Report.Verdict.BlockedBy.Count > 0 ? ExitStatus.Blocked : ExitStatus.Fine);
+    }
+
+    internal sealed class Settings : CommandSettings
+    {
+        [CommandArgument(0, "<FILE>")]
+        [Description("A job file, or a file with only the motor part")]
+        public string File { get; set; } = "";
+
+        [CommandOption("--json")]
+        [Description("One JSON document on standard output")]
+        public bool Json { get; set; }
+
+        [CommandOption("--exact-plate")]
+        [Description("Take the plate as exact (textbook circuits); the best fit is the same, only bands will differ")]
+        public bool ExactPlate { get; set; }
+    }
+}
