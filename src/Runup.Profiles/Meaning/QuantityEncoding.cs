@@ -32,7 +32,8 @@ internal static class QuantityEncoding
         }
 
         var nearest = Nearest(counts, form, parameter.Range(size));
-        return new Encoding.Value(nearest, mapping, Judge(at, parameter, form, meaning, number.Si, nearest, counts), How(at, meaning.Conversion, number.Si));
+        var fit = Judge(at, parameter, form, meaning, number.Si, nearest, counts);
+        return new Encoding.Value(nearest, mapping, fit, Said(How(at, meaning.Conversion, number.Si), FitWords.Of(fit, meaning.Setting)));
     }
 
     internal static long Nearest(decimal counts, ParameterForm.Numeric form, ParameterRange range)
@@ -107,6 +108,13 @@ internal static class QuantityEncoding
         // Half a step beyond an end is rounding, not the range.
         return Math.Abs(counts - raw) > form.Step / 2m ? new Fit.OutOfRange(wanted, given.Si) : new Fit.Rounded(wanted, given.Si);
     }
+
+    private static string? Said(string? how, string? fit) => (how, fit) switch
+    {
+        (null, _) => fit,
+        (_, null) => how,
+        _ => $"{how}; {fit}",
+    };
 
     private static string Missing(Conversion conversion) => conversion switch
     {

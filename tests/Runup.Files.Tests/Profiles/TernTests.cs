@@ -120,4 +120,30 @@ public sealed class TernTests
             20  skip-width =   () not-offered as it is
             """);
     }
+
+    [Fact]
+    public void What_can_start_the_motor_goes_last_and_only_the_lock_after_it()
+    {
+        var order = EntryOrder.Of(Drives.Tern).Where(p => p.IsKept).Select(p => p.Number).ToList();
+        order[^5..].ShouldBe(["220", "223", "224", "225", "370"]);
+        Drives.Tern.Parameters.Where(EntryOrder.CanStartMotor).Select(p => p.Number).ShouldBe(["220", "223", "224", "225"]);
+    }
+
+    [Fact]
+    public void Process_as_source_of_the_frequency_needs_a_person_because_Tern_has_no_such_choice()
+    {
+        var size = Drives.Size("7.5-400");
+        var line = Sheet.For(Drives.Tern, size, SettingSet.Empty.With(Setting.FrequencyReferenceSource, "process"), ParameterValues.Defaults(Drives.Tern, size)).ShouldHaveSingleItem();
+        line.Mapping.ShouldBe(Mapping.NeedsChoice);
+        line.Note.ShouldBe("The drive has no such choice; it offers \"panel\", \"analogue 1\", \"analogue 2\", \"bus\", \"fixed\".");
+    }
+
+    [Theory]
+    [InlineData("112")]
+    [InlineData("179")]
+    [InlineData("194")]
+    [InlineData("195")]
+    [InlineData("213")]
+    [InlineData("1018")]
+    public void What_is_easily_taken_for_a_setting_means_none(string number) => Drives.Tern.Find(number)!.Meaning.ShouldBeNull();
 }

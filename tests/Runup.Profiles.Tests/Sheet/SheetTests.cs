@@ -50,7 +50,20 @@ public sealed class SheetTests
         var limit = Line(Lines(Makes.Plain, SettingSet.Empty.With(Setting.MotorRatedCurrent, 10).With(Setting.CurrentLimit, 30)), "190");
         limit.Raw.ShouldBe(200);
         limit.Fit.ShouldBe(new Fit.OutOfRange(30, 20));
+        limit.Note.ShouldBe("as a part of parameter 106; differs: 30 A is wanted, the drive goes only to 20 A");
     }
+
+    [Fact]
+    public void Half_a_step_beyond_the_end_of_the_range_is_rounding()
+    {
+        var limit = Line(Lines(Makes.Plain, SettingSet.Empty.With(Setting.MotorRatedCurrent, 10).With(Setting.CurrentLimit, 20.04)), "190");
+        limit.Fit.ShouldBe(new Fit.Rounded(20.04, 20));
+        limit.Note.ShouldBe("as a part of parameter 106");
+    }
+
+    [Fact]
+    public void A_rounding_of_more_than_a_hundredth_is_said() =>
+        Line(Lines(Makes.Plain, SettingSet.Empty.With(Setting.MotorRatedCurrent, 0.46)), "106").Note.ShouldBe("rounded by the drive from 0.46 A to 0.5 A");
 
     [Fact]
     public void A_combined_choice_says_both_settings_in_one_line_and_goes_last()
