@@ -25,6 +25,19 @@ internal static class ParameterReader
         _ => WordOrder.LowFirst,
     };
 
+    /// <summary>The number of bits that a key gives, or null.</summary>
+    internal static int? ReadWidth(MapReader map)
+    {
+        var width = map.Whole("width", 16, 32);
+        if (width is null or 16 or 32)
+        {
+            return width;
+        }
+
+        map.Fault("width", $"`{width}`", "`16` or `32` would do");
+        return null;
+    }
+
     internal static ParameterRows ReadGroups(MapReader file, RowDefaults defaults, ChoiceLists lists)
     {
         var rows = new ParameterRows(file.Problems);
@@ -49,12 +62,7 @@ internal static class ParameterReader
         var name = map.Text("name", "the name on the make's list would do");
         var access = map.Word("access", Accesses) is { } word ? (ParameterAccess)Array.IndexOf(AccessWords, word) : ParameterAccess.StoppedOnly;
         var register = Register(map, number);
-        var width = map.Whole("width", 16, 32) ?? defaults.Width;
-        if (width is not (16 or 32))
-        {
-            map.Fault("width", $"`{width}`", "`16` or `32` would do");
-        }
-
+        var width = ReadWidth(map) ?? defaults.Width;
         var signed = map.Flag("signed") ?? defaults.Signed;
         var order = ReadWordOrder(map) ?? defaults.WordOrder;
         var isVolatile = map.Flag("volatile") ?? access is not (ParameterAccess.AnyTime or ParameterAccess.StoppedOnly);

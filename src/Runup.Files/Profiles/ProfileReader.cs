@@ -40,7 +40,7 @@ public static class ProfileReader
         var family = file.Text("family", "a name for job files, such as `tern`, would do");
         var title = file.Text("title") ?? family;
         var identity = IdentityReader.Read(file.Group("identity"));
-        var width = file.Whole("width", 16, 32) ?? 16;
+        var width = ParameterReader.ReadWidth(file) ?? 16;
         var defaults = new RowDefaults(width, file.Flag("signed") ?? false, ParameterReader.ReadWordOrder(file) ?? WordOrder.LowFirst);
         var lists = ChoiceLists.Read(file.Group("lists"));
         var rows = ParameterReader.ReadGroups(file, defaults, lists);

@@ -47,10 +47,15 @@ internal static class SizeReader
             map.Fault("rating", $"there is no rating {Quote.Of(name)}", Spelling.Nearest(name, ratings.Keys) is { } nearest ? $"`{nearest}` would do" : "add it under `ratings`");
         }
 
-        var power = map.Quantity<ShaftPower>("power", "the motor power that the maker prints for the size would do");
-        var bus = map.Quantity<Capacitance>("bus", "the capacitance of the DC bus would do");
-        var lowest = map.Quantity<Resistance>("lowest-resistor");
+        var power = map.Positive<ShaftPower>("power", "the motor power that the maker prints for the size would do");
+        var bus = map.Positive<Capacitance>("bus", "the capacitance of the DC bus would do");
+        var lowest = map.Positive<Resistance>("lowest-resistor");
         var choke = map.Quantity<Fraction>("dc-choke") ?? Fraction.FromRatio(0);
+        if (choke is { Ratio: < 0 or > 1 })
+        {
+            map.Fault("dc-choke", "no part of the base impedance", "from `0 %` to `100 %` would do, commonly 2 to 5 %");
+        }
+
         var currents = Currents(map, common);
         return common is null || power is null || bus is null || currents is null
             ? null
@@ -68,7 +73,7 @@ internal static class SizeReader
         var currents = new LineCurrent[common.Cycles.Count];
         for (var i = 0; i < currents.Length; i++)
         {
-            currents[i] = group.Quantity<LineCurrent>(common.Cycles[i].Name, "the continuous current of this overload cycle would do") ?? default;
+            currents[i] = group.Positive<LineCurrent>(common.Cycles[i].Name, "the continuous current of this overload cycle would do") ?? default;
         }
 
         group.Done();

@@ -131,4 +131,19 @@ public sealed class ProfileReaderTests
         ProfileReader.Read(Head + "      - {number: 5, name: Voltage, unit: V, scale: 1, low: 100, high: 500, default: 400, means: motor-rated-voltage}\n", new Problems("w"), cautions).ShouldNotBeNull();
         cautions.InOrder().ShouldContain(c => c.Found.Contains("`bus-timeout`: the motor can't be run over the bus"));
     }
+
+    [Theory]
+    [InlineData("overload: 150 %, of: normal", "overload: -1 %, of: normal", "ratings.a.peak.overload: not more than zero; per cent of a continuous current would do")]
+    [InlineData("bus: 300 µF", "bus: 0 µF", "sizes[1].bus: not more than zero; the capacitance of the DC bus would do")]
+    [InlineData("of: normal, for", "of: nomal, for", "ratings.a.peak.of: there is no overload cycle `nomal`; one of `normal` would do")]
+    [InlineData("{4 kHz: 100 %}", "{4 kHz: 100 %, 2 kHz: 100 %}", "ratings.a.switching-derating.2 kHz: a frequency that is not above the one before; from the lowest to the highest, each once")]
+    [InlineData("{4 kHz: 100 %}", "{4 kHz: 120 %}", "ratings.a.switching-derating.4 kHz: `120 %`; more than 0 % and at most 100 % of the continuous current would do")]
+    [InlineData("chopper: 760 V", "chopper: 860 V", "ratings.a.overvoltage-trip: 820 V, which is not above `chopper`, 860 V; the DC bus trips low below, and high above, where it is controlled")]
+    [InlineData("rating: a", "rating: b", "sizes[1].rating: there is no rating `b`; add it under `ratings`")]
+    [InlineData("phases: 3", "phases: 2", "ratings.a.supply.phases: `2`; `1` or `3` would do")]
+    public void A_rating_that_no_drive_can_have_is_refused(string right, string wrong, string expected)
+    {
+        var text = Head.Replace(right, wrong, StringComparison.Ordinal) + "      - {number: 5, name: Voltage, unit: V, scale: 1, low: 100, high: 500, default: 400}\n";
+        ProblemsOf(text).Select(p => p[(p.IndexOf(' ', StringComparison.Ordinal) + 1)..]).ShouldBe([expected]);
+    }
 }
