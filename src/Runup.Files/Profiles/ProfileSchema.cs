@@ -3,6 +3,7 @@ using System.Text.Json;
 using System.Text.Json.Nodes;
 using Runup.Profiles;
 using Runup.Settings;
+using static Runup.Files.Profiles.SchemaParts;
 
 namespace Runup.Files.Profiles;
 
@@ -149,41 +150,4 @@ public static class ProfileSchema
     private static JsonObject SettingName() => Words("A make-independent setting", [.. Setting.All.Select(s => s.Name)]);
 
     private static JsonObject Width() => new() { ["enum"] = new JsonArray(16, 32), ["description"] = "Bits" };
-
-    private static JsonObject Text(string description) => new() { ["type"] = "string", ["description"] = description };
-
-    private static JsonObject Scalar(string description) => new() { ["type"] = new JsonArray("string", "number"), ["description"] = description };
-
-    private static JsonObject Number(string description) => new() { ["type"] = new JsonArray("string", "integer"), ["description"] = description };
-
-    private static JsonObject Flag(string description) => new() { ["enum"] = new JsonArray(true, false, "yes", "no"), ["description"] = description };
-
-    private static JsonObject Words(string description, params IEnumerable<string> words) => new() { ["enum"] = new JsonArray([.. words.Select(w => (JsonNode)w)]), ["description"] = description };
-
-    private static JsonObject List(string description, JsonObject items) => new() { ["type"] = "array", ["items"] = items, ["description"] = description };
-
-    private static JsonObject Map(string description, JsonObject values, string keys = ".+") => new()
-    {
-        ["type"] = "object",
-        ["patternProperties"] = new JsonObject { [keys] = values },
-        ["additionalProperties"] = false,
-        ["description"] = description,
-    };
-
-    private static JsonObject Object(IEnumerable<string> required, params IEnumerable<(string Key, JsonObject Schema)> properties)
-    {
-        var known = new JsonObject();
-        foreach (var (key, schema) in properties)
-        {
-            known[key] = schema;
-        }
-
-        var schemaOfObject = new JsonObject { ["type"] = "object", ["additionalProperties"] = false, ["properties"] = known };
-        if (required.Any())
-        {
-            schemaOfObject["required"] = new JsonArray([.. required.Select(r => (JsonNode)r)]);
-        }
-
-        return schemaOfObject;
-    }
 }

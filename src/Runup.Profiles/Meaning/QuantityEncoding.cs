@@ -6,9 +6,6 @@ namespace Runup.Profiles;
 /// <summary>Puts a number of a setting into a parameter's counts: converted, rounded to the step, held to the range, and said.</summary>
 internal static class QuantityEncoding
 {
-    // Whole steps of the time of a speed change that are tried until the speed comes out even.
-    private const int TriedTimes = 40;
-
     internal static Encoding Encode(Surroundings at, Parameter parameter, DriveSize size, Meaning.Quantity meaning, SettingValue wanted)
     {
         foreach (var (raw, says) in meaning.Specials)
@@ -49,51 +46,7 @@ internal static class QuantityEncoding
     }
 
     private static double? Own(Surroundings at, Parameter parameter, DriveSize size, ParameterForm.Numeric form, Conversion conversion, double si) =>
-        conversion is Conversion.ChangeTime change ? TimeOfChange(at, parameter, size, form, change, si) : ConversionArithmetic.ToOwn(conversion, si, at);
-
-    // The time of a speed change is free: the shortest from the ramp on for which the speed, too, is one that the drive can hold.
-    private static double? TimeOfChange(Surroundings at, Parameter parameter, DriveSize size, ParameterForm.Numeric form, Conversion.ChangeTime change, double ramp)
-    {
-        var range = parameter.Range(size);
-        if (at.Find(change.Speed) is not { } speed || at.Counts(parameter, ramp) is not { } counts || at.Own(parameter, range.Low) is null)
-        {
-            return null;
-        }
-
-        var first = Math.Clamp(range.Low + ((long)Math.Ceiling((Math.Clamp(counts, range.Low, range.High) - range.Low) / form.Step) * form.Step), range.Low, range.High);
-        var best = first;
-        var leastError = double.PositiveInfinity;
-        for (var raw = first; raw <= range.High && raw < first + (TriedTimes * form.Step); raw += form.Step)
-        {
-            if (at.Own(parameter, raw) is not { } time || Error(at, speed, size, time, ramp) is not { } error)
-            {
-                return null;
-            }
-
-            if (error < leastError)
-            {
-                (best, leastError) = (raw, error);
-            }
-
-            if (error < 1e-9)
-            {
-                break;
-            }
-        }
-
-        return at.Own(parameter, best);
-    }
-
-    private static double? Error(Surroundings at, Parameter speed, DriveSize size, double time, double ramp)
-    {
-        if (at.MaximumFrequency * 2 * Math.PI / at.Pairs * time / ramp is not { } own || at.Counts(speed, own) is not { } counts)
-        {
-            return null;
-        }
-
-        var nearest = Nearest(counts, (ParameterForm.Numeric)speed.Form, speed.Range(size));
-        return (double)Math.Abs((nearest - counts) / Math.Max(1, counts));
-    }
+        conversion is Conversion.ChangeTime change ? SpeedChangeTime.For(at, parameter, size, form, change, si) : ConversionArithmetic.ToOwn(conversion, si, at);
 
     private static Fit Judge(Surroundings at, Parameter parameter, ParameterForm.Numeric form, Meaning.Quantity meaning, double wanted, long raw, decimal counts)
     {
