@@ -1,0 +1,124 @@
+using System.Globalization;
+using Runup.Commissioning.Checks;
+using Runup.Commissioning.Plan;
+using Runup.Profiles;
+
+namespace Runup.Commissioning.Handover;
+
+/// <summary>Something that whoever takes over must know, because it is not done, not proved, or not as it should be.</summary>
+/// <param name="Subject">What it is about.</param>
+/// <param name="Words">What is open, in a sentence.</param>
+public sealed record OpenPoint(string Subject, string Words);
+
+/// <summary>Finds what is open, the gravest first.</summary>
+internal static class OpenPoints
+{
+    public static IReadOnlyList<OpenPoint> Of(HandoverSources sources, RecordStory story, IReadOnlyList<ParameterRow> parameters, IReadOnlyList<StepStory> steps) =>
+    [
+        .. Blockers(sources.Checks),
+        .. Cautions(sources.Checks),
+        .. JobFile(sources, story),
+        .. Entry(story.Entry),
+        .. Parameters(parameters),
+        .. Settings(sources.Plan, sources.Sheet),
+        .. Steps(steps),
+        .. Undecided(sources.Checks),
+    ];
+
+    private static IEnumerable<OpenPoint> Blockers(CheckReport checks) =>
+        checks.Findings.Where(f => f.Severity == Severity.Blocker).Select(f => new OpenPoint(f.Id, $"{Sentence(f.Title)} Holds up {Named(f.Blocks)} and all after it. {f.Remedy}"));
+
+    private static IEnumerable<OpenPoint> Cautions(CheckReport checks) =>
+        checks.Findings.Where(f => f.Severity == Severity.Caution).Select(f => new OpenPoint(f.Id, $"{Sentence(f.Title)} {f.Remedy}"));
+
+    private static IEnumerable<OpenPoint> JobFile(HandoverSources sources, RecordStory story)
+    {
+        if (story.Job is { } taken && sources.JobSha256 is { } now && !string.Equals(taken.Body.Sha256, now, StringComparison.OrdinalIgnoreCase))
+        {
+            yield return new("Job file", "It was changed after work began: survey, findings and settings here are of the file as it is now, the record began with another.");
+        }
+    }
+
+    private static IEnumerable<OpenPoint> Entry(EntryStory entry)
+    {
+        if (entry.Begun is null)
+        {
+            yield return new("Entry", "Nothing was entered into the drive.");
+        }
+        else if (entry.Ended is null)
+        {
+            yield return new("Entry", "It was cut off and not ended. Enter the sheet again: it goes on where it stopped.");
+        }
+        else if (!entry.Ended.Body.ProvedAfterPowerCycle)
+        {
+            yield return new("Kept without power", "It is not proved that the drive keeps its values without power.");
+        }
+    }
+
+    private static IEnumerable<OpenPoint> Parameters(IReadOnlyList<ParameterRow> parameters) => parameters
+        .Where(p => p.DiffersFromSheet || p.Why is not null)
+        .Select(p => new OpenPoint($"Parameter {p.Number} {p.Name}", string.Join(" ", ((string?[])
+        [
+            p.DiffersFromSheet ? $"The sheet says {p.Wanted}, the drive holds {p.AsLeft ?? "a value that is not known"}." : null,
+            p.Why is null ? null : $"Its last write ended {p.Written}: {Sentence(p.Why)}",
+        ]).Where(words => words is not null))));
+
+    private static IEnumerable<OpenPoint> Settings(SettingsPlan plan, IReadOnlyList<SheetLine> sheet) =>
+        from line in sheet
+        where line.Mapping is Mapping.NotOffered or Mapping.NeedsChoice
+        from setting in line.Settings
+        where plan[setting] is { Rank: Rank.Must or Rank.Should }
+        select new OpenPoint(setting.Name, line.Mapping == Mapping.NotOffered
+            ? "The drive has no parameter for it; see to it by other means, or accept that it is not in force."
+            : $"A person has to choose its value: {Sentence(line.Note ?? "see the drive's manual")}");
+
+    private static IEnumerable<OpenPoint> Steps(IReadOnlyList<StepStory> steps)
+    {
+        var never = steps.Where(s => s.Attempts == 0).Select(s => s.Title.TrimEnd('.')).ToList();
+        foreach (var step in steps.Where(s => s.Attempts > 0 && !s.IsPassed))
+        {
+            yield return new($"Step {step.Step}", step.Ended is { } ended
+                ? $"It {Ended(ended.Outcome)}{(ended.Remark is { } remark ? $": {Sentence(remark)}" : ".")}"
+                : "It was begun, and the record breaks off before its end.");
+        }
+
+        if (never.Count > 0 && never.Count == steps.Count)
+        {
+            yield return new("First run", "No step of it was done: the motor was not run under Runup.");
+        }
+        else if (never.Count > 0)
+        {
+            yield return new("First run", $"Not done: {string.Join("; ", never)}.");
+        }
+        else if (steps.Count == 0)
+        {
+            yield return new("First run", "None is on record.");
+        }
+    }
+
+    private static IEnumerable<OpenPoint> Undecided(CheckReport checks)
+    {
+        if (checks.Undecided.Count > 0)
+        {
+            yield return new("Undecided", string.Create(CultureInfo.InvariantCulture, $"{checks.Undecided.Count} of {checks.Results.Count} checks lack data: {string.Join(", ", checks.Undecided.Select(u => u.Id))}."));
+        }
+    }
+
+    private static string Named(Stage stage) => stage switch
+    {
+        Stage.Entry => "entry",
+        Stage.Bump => "the first turn",
+        Stage.Coupled => "running coupled",
+        _ => throw new ArgumentOutOfRangeException(nameof(stage), stage, null),
+    };
+
+    private static string Ended(string outcome) => outcome switch
+    {
+        "failed" => "failed",
+        "skipped" => "was skipped",
+        "stopped" => "was stopped",
+        _ => $"ended as {outcome}",
+    };
+
+    private static string Sentence(string text) => text.Length == 0 || text[^1] is '.' or '!' or '?' ? text : $"{text}.";
+}

@@ -1,0 +1,41 @@
+namespace Runup.Commissioning.Handover;
+
+/// <summary>A parameter as found, as left and from the factory, each as the drive's display shows it, with its unit.</summary>
+public sealed record ParameterRow
+{
+    /// <summary>The make's number.</summary>
+    public required string Number { get; init; }
+
+    /// <summary>The name on the make's list.</summary>
+    public required string Name { get; init; }
+
+    /// <summary>Its value from the factory.</summary>
+    public required string Default { get; init; }
+
+    /// <summary>Its value before anything was written, or null where it is not known.</summary>
+    public string? AsFound { get; init; }
+
+    /// <summary>Its value when Runup left, or null where it is not known.</summary>
+    public string? AsLeft { get; init; }
+
+    /// <summary>The value as left, in counts, or null.</summary>
+    public long? Raw { get; init; }
+
+    /// <summary>The value that the sheet asks for; null where the plan leaves the parameter alone.</summary>
+    public string? Wanted { get; init; }
+
+    /// <summary>Whether the value as left is another than the one as found.</summary>
+    public bool IsChanged { get; init; }
+
+    /// <summary>Whether the value as left is another than the factory's, or not known.</summary>
+    public bool DiffersFromDefault { get; init; }
+
+    /// <summary>Whether the value as left is another than the sheet's.</summary>
+    public bool DiffersFromSheet { get; init; }
+
+    /// <summary>What came of its last write (verified, differs, refused, unverified), or null where none was sent.</summary>
+    public string? Written { get; init; }
+
+    /// <summary>Why a write is not verified, or null.</summary>
+    public string? Why { get; init; }
+}

@@ -1,0 +1,53 @@
+using Runup.Profiles;
+
+namespace Runup.Commissioning.Handover;
+
+/// <summary>All parameters of a drive that a record keeps, in the make's own order.</summary>
+public static class ParameterTable
+{
+    /// <summary>The rows.</summary>
+    /// <param name="profile">The drive's profile.</param>
+    /// <param name="size">Its size.</param>
+    /// <param name="story">What the record tells.</param>
+    /// <param name="sheet">What was to be entered.</param>
+    public static IReadOnlyList<ParameterRow> Of(DriveProfile profile, DriveSize size, RecordStory story, IReadOnlyList<SheetLine> sheet)
+    {
+        ArgumentNullException.ThrowIfNull(profile);
+        ArgumentNullException.ThrowIfNull(story);
+        var found = Known(story.AsFound?.Body.Values ?? new Dictionary<string, long?>(StringComparer.Ordinal));
+        var left = ParameterValues.From(story.AsLeft);
+        var defaults = ParameterValues.Defaults(profile, size);
+        var wanted = sheet.Where(l => l is { Parameter: not null, Raw: not null, Mapping: not null }).ToDictionary(l => l.Parameter!.Number, l => l.Raw!.Value, StringComparer.Ordinal);
+        var after = left.With(ParameterValues.From(wanted));
+        return [.. profile.Parameters.Where(p => p.IsKept).Select(p => Row(p, (found, left, defaults, after), wanted, story.Entry))];
+    }
+
+    private static ParameterRow Row(
+        Parameter p, (ParameterValues Found, ParameterValues Left, ParameterValues Defaults, ParameterValues After) values, Dictionary<string, long> wanted, EntryStory entry)
+    {
+        var (found, left, fromFactory) = (values.Found[p.Number], values.Left[p.Number], values.Defaults[p.Number]!.Value);
+        long? asked = wanted.TryGetValue(p.Number, out var raw) ? raw : null;
+        var write = entry.Writes.GetValueOrDefault(p.Number);
+        return new()
+        {
+            Number = p.Number,
+            Name = p.Name,
+            Default = Shown(p, fromFactory, values.Defaults)!,
+            AsFound = Shown(p, found, values.Found),
+            AsLeft = Shown(p, left, values.Left),
+            Raw = left,
+            Wanted = Shown(p, asked, values.After),
+            IsChanged = found is not null && left is not null && found != left,
+            DiffersFromDefault = left != fromFactory,
+            DiffersFromSheet = asked is not null && asked != left,
+            Written = write?.Outcome,
+            Why = write is null or { IsVerified: true } ? null : write.Ended?.Why ?? "the record breaks off before its end",
+        };
+    }
+
+    private static string? Shown(Parameter p, long? raw, ParameterValues values) =>
+        raw is { } known ? $"{DisplayText.Of(p, known, values)} {DisplayText.Unit(p, values)}".TrimEnd() : null;
+
+    private static ParameterValues Known(IReadOnlyDictionary<string, long?> values) =>
+        ParameterValues.From(values.Where(v => v.Value is not null).Select(v => KeyValuePair.Create(v.Key, v.Value!.Value)));
+}

@@ -1,0 +1,29 @@
+using Runup.Commissioning.Survey;
+using Runup.Profiles;
+using Runup.Quantities;
+
+namespace Runup.Commissioning.Handover;
+
+/// <summary>The set in a few lines.</summary>
+internal static class SetFacts
+{
+    public static IReadOnlyList<(string Name, string Value)> Of(Job job, DriveProfile profile, DriveSize size, RecordStory story)
+    {
+        var plate = job.Motor.Plate;
+        var machine = job.Machine;
+        return
+        [
+            ("Motor", Join(BothUnits.Write(plate.Output.Value), BothUnits.Write(plate.Voltage.Value), plate.Connection?.Value.ToString().ToLowerInvariant(),
+                BothUnits.Write(plate.Current.Value), BothUnits.Write(plate.Frequency.Value), BothUnits.Write(plate.Speed.Value))),
+            ("Drive", Join($"{profile.Title}, size {size.Name}", story.LastRead?.Body.Identity is { } identity ? $"answers as {identity}" : null)),
+            ("Supply", Join(BothUnits.Write(job.Supply.Voltage.Value), BothUnits.Write(job.Supply.Frequency.Value), job.Supply.Earthing?.Value)),
+            ("Machine", Join($"{machine.Load.Value.ToString().ToLowerInvariant()} load",
+                machine.Torque is { } torque && machine.AtSpeed is { } speed ? $"{BothUnits.Write(torque.Value)} at {BothUnits.Write(speed.Value)}" : null)),
+            ("Range", Join($"{Hertz(job.Operation.MinimumFrequency?.Value)} to {Hertz(job.Operation.MaximumFrequency.Value)}", job.Operation.Directions?.Value)),
+        ];
+    }
+
+    private static string Hertz(ElectricalFrequency? frequency) => frequency is { } f ? BothUnits.Write(f) : "0 Hz";
+
+    private static string Join(params string?[] parts) => string.Join(", ", parts.Where(p => !string.IsNullOrWhiteSpace(p)));
+}

@@ -1,0 +1,34 @@
+using Runup.Commissioning.Records;
+
+namespace Runup.Commissioning.Handover;
+
+/// <summary>A step of the first run, in its last attempt.</summary>
+public sealed record StepStory
+{
+    /// <summary>The step's id.</summary>
+    public required string Step { get; init; }
+
+    /// <summary>What is done in it.</summary>
+    public required string Title { get; init; }
+
+    /// <summary>How often it was begun.</summary>
+    public int Attempts { get; init; } = 1;
+
+    /// <summary>When its last attempt began.</summary>
+    public required DateTimeOffset Begun { get; init; }
+
+    /// <summary>How it ended; null where the record breaks off before.</summary>
+    public RecordBody.StepEnded? Ended { get; init; }
+
+    /// <summary>Its readings, in order.</summary>
+    public IReadOnlyList<RecordBody.ReadingTaken> Readings { get; init; } = [];
+
+    /// <summary>What was read all along, or null.</summary>
+    public RecordBody.Trend? Measured { get; init; }
+
+    /// <summary>What was computed for it, or null.</summary>
+    public RecordBody.Trend? Predicted { get; init; }
+
+    /// <summary>Whether it passed.</summary>
+    public bool IsPassed => Ended is { Outcome: "passed" };
+}

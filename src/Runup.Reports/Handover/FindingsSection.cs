@@ -1,0 +1,60 @@
+using System.Globalization;
+using Runup.Commissioning.Checks;
+using Runup.Commissioning.Handover;
+using Runup.Reports.Html;
+
+namespace Runup.Reports.Handover;
+
+/// <summary>What the checks found, what they could not say, what they had nothing against.</summary>
+internal static class FindingsSection
+{
+    public static void Write(HtmlWriter html, HandoverModel model)
+    {
+        html.Element("h2", "2 Findings of the checks");
+        var checks = model.Checks;
+        if (checks.Findings.Count == 0)
+        {
+            html.Element("p", string.Create(CultureInfo.InvariantCulture, $"None of {checks.Results.Count} checks has a finding."));
+        }
+
+        foreach (var finding in checks.Findings)
+        {
+            Finding(html, finding);
+        }
+
+        foreach (var undecided in checks.Undecided)
+        {
+            html.In("div", "finding", box => box
+                .In("h3", null, head => head.Undecided().Text($" {undecided.Id}"))
+                .Element("p", $"Missing: {undecided.Missing}")
+                .Element("p", $"It would decide: {undecided.WouldChange}"));
+        }
+
+        var satisfied = checks.Results.OfType<CheckResult.Satisfied>().ToList();
+        if (satisfied.Count > 0)
+        {
+            html.Element("h3", "Without objection").In("table", "tight", table => table.In("tbody", null, body =>
+            {
+                foreach (var fine in satisfied)
+                {
+                    body.In("tr", null, row => row.Element("td", fine.Id, "keep").Element("td", fine.Because));
+                }
+            }));
+        }
+    }
+
+    private static void Finding(HtmlWriter html, CheckResult.Violated finding) => html.In("div", finding.Severity == Severity.Blocker ? "finding heavy" : "finding", box =>
+    {
+        box.In("h3", null, head => head.Weight(finding.Severity).Text($" {finding.Title}"))
+            .Element("p", finding.Explanation)
+            .In("p", null, line => line.Element("b", "What to do: ").Text(finding.Remedy));
+        box.Element("p", $"{finding.Id}{Figures(finding)}. Source: {finding.Basis.Text}", "small");
+    });
+
+    private static string Figures(CheckResult.Violated finding) => (finding.Value, finding.Limit, finding.Unit) switch
+    {
+        ({ } value, { } limit, { } unit) => $": {Numbers.Of(value, unit)} against {Numbers.Of(limit, unit)}",
+        ({ } value, null, { } unit) => $": {Numbers.Of(value, unit)}",
+        _ => string.Empty,
+    };
+}
