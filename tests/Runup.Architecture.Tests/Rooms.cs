@@ -18,7 +18,7 @@ internal static class Rooms
         ["SimulatedDrive"] = ["Profiles", "Dynamics", "Modbus"],
         ["Files"] = ["Commissioning", "YamlDotNet", "CsvHelper"],
         ["Store"] = ["Commissioning", "Microsoft.EntityFrameworkCore.Sqlite", "Microsoft.EntityFrameworkCore.Design"],
-        ["Reports"] = ["Commissioning", "ScottPlot", "SkiaSharp", "SkiaSharp.NativeAssets.Linux.NoDependencies"],
+        ["Reports"] = ["Commissioning"],
         ["Cli"] = ["DriveLink", "SimulatedDrive", "Files", "Store", "Reports", "Spectre.Console", "Spectre.Console.Cli"],
     };
 

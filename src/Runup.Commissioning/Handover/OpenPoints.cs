@@ -26,10 +26,10 @@ internal static class OpenPoints
     ];
 
     private static IEnumerable<OpenPoint> Blockers(CheckReport checks) =>
-        checks.Findings.Where(f => f.Severity == Severity.Blocker).Select(f => new OpenPoint(f.Id, $"{Sentence(f.Title)} Holds up {Named(f.Blocks)} and all after it. {f.Remedy}"));
+        checks.Findings.Where(f => f.Severity == Severity.Blocker).Select(f => new OpenPoint(f.Title.TrimEnd('.'), $"Holds up {Named(f.Blocks)} and all after it. {Sentence(f.Remedy)} ({f.Id})"));
 
     private static IEnumerable<OpenPoint> Cautions(CheckReport checks) =>
-        checks.Findings.Where(f => f.Severity == Severity.Caution).Select(f => new OpenPoint(f.Id, $"{Sentence(f.Title)} {f.Remedy}"));
+        checks.Findings.Where(f => f.Severity == Severity.Caution).Select(f => new OpenPoint(f.Title.TrimEnd('.'), $"{Sentence(f.Remedy)} ({f.Id})"));
 
     private static IEnumerable<OpenPoint> JobFile(HandoverSources sources, RecordStory story)
     {
@@ -55,13 +55,26 @@ internal static class OpenPoints
         }
     }
 
-    private static IEnumerable<OpenPoint> Parameters(IReadOnlyList<ParameterRow> parameters) => parameters
-        .Where(p => p.DiffersFromSheet || p.Why is not null)
-        .Select(p => new OpenPoint($"Parameter {p.Number} {p.Name}", string.Join(" ", ((string?[])
-        [
-            p.DiffersFromSheet ? $"The sheet says {p.Wanted}, the drive holds {p.AsLeft ?? "a value that is not known"}." : null,
-            p.Why is null ? null : $"Its last write ended {p.Written}: {Sentence(p.Why)}",
-        ]).Where(words => words is not null))));
+    private static IEnumerable<OpenPoint> Parameters(IReadOnlyList<ParameterRow> parameters)
+    {
+        foreach (var p in parameters.Where(p => p.Why is not null))
+        {
+            yield return new($"Parameter {p.Number} {p.Name}", $"Its last write ended {p.Written}: {Sentence(p.Why!)}{(p.DiffersFromSheet ? $" {Held(p)}" : string.Empty)}");
+        }
+
+        foreach (var p in parameters.Where(p => p is { Why: null, Written: not null, DiffersFromSheet: true }))
+        {
+            yield return new($"Parameter {p.Number} {p.Name}", $"It was verified after its write, and holds another value now. {Held(p)}");
+        }
+
+        var never = parameters.Where(p => p is { Written: null, DiffersFromSheet: true }).ToList();
+        if (never.Count > 0)
+        {
+            yield return new("Not entered", string.Join(" ", never.Select(p => $"{p.Number} {p.Name}: {Held(p)}")));
+        }
+    }
+
+    private static string Held(ParameterRow p) => $"The sheet says {p.Wanted}, the drive holds {p.AsLeft ?? "a value that is not known"}.";
 
     private static IEnumerable<OpenPoint> Settings(SettingsPlan plan, IReadOnlyList<SheetLine> sheet) =>
         from line in sheet
@@ -100,7 +113,7 @@ internal static class OpenPoints
     {
         if (checks.Undecided.Count > 0)
         {
-            yield return new("Undecided", string.Create(CultureInfo.InvariantCulture, $"{checks.Undecided.Count} of {checks.Results.Count} checks lack data: {string.Join(", ", checks.Undecided.Select(u => u.Id))}."));
+            yield return new("Undecided", string.Create(CultureInfo.InvariantCulture, $"For want of data {checks.Undecided.Count} of {checks.Results.Count} checks say nothing: {string.Join(", ", checks.Undecided.Select(u => u.Id))}."));
         }
     }
 

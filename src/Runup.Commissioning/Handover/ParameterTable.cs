@@ -1,3 +1,4 @@
+using System.Globalization;
 using Runup.Profiles;
 
 namespace Runup.Commissioning.Handover;
@@ -46,7 +47,11 @@ public static class ParameterTable
     }
 
     private static string? Shown(Parameter p, long? raw, ParameterValues values) =>
-        raw is { } known ? $"{DisplayText.Of(p, known, values)} {DisplayText.Unit(p, values)}".TrimEnd() : null;
+        raw is { } known ? WithUnit(DisplayText.Of(p, known, values), DisplayText.Unit(p, values)) : null;
+
+    // A word such as "off" in a number's place has no unit.
+    private static string WithUnit(string display, string? unit) =>
+        unit is not null && decimal.TryParse(display, NumberStyles.Number, CultureInfo.InvariantCulture, out _) ? $"{display} {unit}" : display;
 
     private static ParameterValues Known(IReadOnlyDictionary<string, long?> values) =>
         ParameterValues.From(values.Where(v => v.Value is not null).Select(v => KeyValuePair.Create(v.Key, v.Value!.Value)));

@@ -15,6 +15,7 @@ internal static class SetFacts
         [
             ("Motor", Join(BothUnits.Write(plate.Output.Value), BothUnits.Write(plate.Voltage.Value), plate.Connection?.Value.ToString().ToLowerInvariant(),
                 BothUnits.Write(plate.Current.Value), BothUnits.Write(plate.Frequency.Value), BothUnits.Write(plate.Speed.Value))),
+            ("Rated torque", $"{BothUnits.Write(plate.Output.Value.TorqueAt(plate.Speed.Value))}, which is 100 % in the readings"),
             ("Drive", Join($"{profile.Title}, size {size.Name}", story.LastRead?.Body.Identity is { } identity ? $"answers as {identity}" : null)),
             ("Supply", Join(BothUnits.Write(job.Supply.Voltage.Value), BothUnits.Write(job.Supply.Frequency.Value), job.Supply.Earthing?.Value)),
             ("Machine", Join($"{machine.Load.Value.ToString().ToLowerInvariant()} load",

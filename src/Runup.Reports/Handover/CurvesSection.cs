@@ -12,12 +12,13 @@ internal static class CurvesSection
 
     public static void Write(HtmlWriter html, HandoverModel model)
     {
+        html.Element("h2", "6 Motor, load and voltage");
         if (model.Curves is not { } curves)
         {
+            html.Element("p", "Nothing is drawn: no circuit was worked out from the plate.");
             return;
         }
 
-        html.Element("h2", "6 Motor, load and voltage");
         Figure(html, TorqueSpeedPlot(curves), "Torque and speed at the motor's shaft, worked out from the circuit that fits the plate. What the motor may give continuously is another, lower limit where its own fan turns slowly.");
         Figure(html, VoltagePlot(curves, model), "Output voltage against frequency, with the plate's point and the readings of the first run.");
     }
@@ -72,8 +73,8 @@ internal static class CurvesSection
                     Lines = [new("as set", LineLook.Limit, voltage)],
                     Marks =
                     [
-                        new("plate", MarkShape.Square, curves.PlateSupply.Frequency.Hertz, curves.PlateSupply.Voltage.Volts),
                         .. measured.Select(m => new PlotMark("measured in the first run", MarkShape.Ring, m.Hz, m.V)),
+                        new("plate", MarkShape.Square, curves.PlateSupply.Frequency.Hertz, curves.PlateSupply.Voltage.Volts),
                     ],
                 },
             ],

@@ -53,8 +53,8 @@ internal static class FindingsSection
 
     private static string Figures(CheckResult.Violated finding) => (finding.Value, finding.Limit, finding.Unit) switch
     {
-        ({ } value, { } limit, { } unit) => $": {Numbers.Of(value, unit)} against {Numbers.Of(limit, unit)}",
-        ({ } value, null, { } unit) => $": {Numbers.Of(value, unit)}",
+        ({ } value, { } limit, { } unit) => $": {Numbers.Figure(value, unit)} against {Numbers.Figure(limit, unit)}",
+        ({ } value, null, { } unit) => $": {Numbers.Figure(value, unit)}",
         _ => string.Empty,
     };
 }

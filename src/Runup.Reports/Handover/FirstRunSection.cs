@@ -9,6 +9,9 @@ namespace Runup.Reports.Handover;
 /// <summary>The steps of the first run, each reading beside what was expected, and the starts over their predictions.</summary>
 internal static class FirstRunSection
 {
+    // So many are kept on one page.
+    private const int FewReadings = 12;
+
     public static void Write(HtmlWriter html, HandoverModel model)
     {
         html.Element("h2", "3 First run");
@@ -18,7 +21,7 @@ internal static class FirstRunSection
             return;
         }
 
-        html.Element("p", "Expected values are estimates from the plate and the survey; a reading is within when it lies between the lowest and the highest accepted.", "small");
+        html.Element("p", "Expected values are estimates from the plate and the survey; a reading is within when it lies between the lowest and the highest accepted. In tables across frequencies only readings outside are marked.", "small head");
         foreach (var step in model.Steps)
         {
             Step(html, step, model);
@@ -27,29 +30,33 @@ internal static class FirstRunSection
 
     private static void Step(HtmlWriter html, StepStory step, HandoverModel model) => html.In("section", "step", section =>
     {
-        section.In("div", "whole", head =>
+        section.In("div", step.Readings.Count <= FewReadings ? "whole" : null, box =>
         {
-            head.In("h3", null, title => title.Outcome(step).Text($" {step.Title}"));
-            if (step.Attempts > 0)
+            box.In("div", "whole head", head => Head(head, step));
+            if (step.Readings.Count > 0)
             {
-                head.Element("p", $"{step.Step}, begun {Numbers.Of(step.Begun)}{Again(step)}", "small");
-            }
-
-            if (step.Ended?.Remark is { } remark)
-            {
-                head.Element("p", remark);
+                Readings(box, step, model);
             }
         });
-        if (step.Readings.Count > 0)
-        {
-            Readings(section, step, model);
-        }
-
         if (TrendPlot.Of(step, model) is { } plot)
         {
             section.In("figure", null, figure => figure.Own(SvgPlot.Write(plot)).Element("figcaption", plot.Title));
         }
     });
+
+    private static void Head(HtmlWriter html, StepStory step)
+    {
+        html.In("h3", null, title => title.Outcome(step).Text($" {step.Title}"));
+        if (step.Attempts > 0)
+        {
+            html.Element("p", $"{step.Step}, begun {Numbers.Of(step.Begun)}{Again(step)}", "small");
+        }
+
+        if (step.Ended?.Remark is { } remark)
+        {
+            html.Element("p", remark);
+        }
+    }
 
     private static void Readings(HtmlWriter html, StepStory step, HandoverModel model)
     {
@@ -60,7 +67,7 @@ internal static class FirstRunSection
         }
 
         html.In("table", null, table => table
-            .Own("<thead><tr><th>Reading</th><th class=\"n\">Expected</th><th>Accepted</th><th class=\"n\">Measured</th><th></th></tr></thead>\n")
+            .Own("<thead><tr><th>Reading</th><th class=\"n\">Measured</th><th></th><th class=\"n\">Expected</th><th>Accepted</th></tr></thead>\n")
             .In("tbody", null, body =>
             {
                 foreach (var reading in step.Readings)
@@ -72,17 +79,17 @@ internal static class FirstRunSection
 
     private static void Reading(HtmlWriter row, RecordBody.ReadingTaken reading, HandoverModel model) => row
         .Element("td", reading.Quantity)
-        .Element("td", Numbers.Of(reading.Expected, reading.Unit), "n")
-        .Element("td", Numbers.Between(reading.Low, reading.High, reading.Unit) ?? "–")
         .In("td", "n cell", cell =>
         {
             cell.Element("b", Numbers.Of(reading.Measured, reading.Unit));
-            if (Numbers.OfRated(reading.Measured, reading.Unit, model.RatedCurrent) is { } part)
+            if (Numbers.PercentOf(reading.Measured, reading.Unit, model.RatedCurrent) is { } part)
             {
-                cell.Element("small", part);
+                cell.Element("small", $"{part} of rated");
             }
         })
-        .In("td", null, cell => cell.Within(reading.Within));
+        .In("td", null, cell => cell.Within(reading.Within))
+        .Element("td", Numbers.Of(reading.Expected, reading.Unit), "n")
+        .Element("td", Numbers.Between(reading.Low, reading.High, reading.Unit) ?? "–");
 
     private static string Again(StepStory step) => step.Attempts > 1 ? string.Create(CultureInfo.InvariantCulture, $", attempt {step.Attempts}") : string.Empty;
 }

@@ -45,7 +45,7 @@ internal static class GlanceSection
         });
     });
 
-    private static void Facts(HtmlWriter html, HandoverModel model) => html.In("table", "facts", table => table.In("tbody", null, body =>
+    private static void Facts(HtmlWriter html, HandoverModel model) => html.In("table", "facts whole", table => table.In("tbody", null, body =>
     {
         foreach (var (name, value) in model.Facts)
         {

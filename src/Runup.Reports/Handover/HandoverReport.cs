@@ -34,6 +34,7 @@ public static class HandoverReport
         CurvesSection.Write(html, model);
         SurveySection.Write(html, model);
         RecordSection.Write(html, model);
+        ParametersSection.WriteUntouched(html, model);
     }
 
     // On paper each sheet names its set, so that sheets that were parted find one another.

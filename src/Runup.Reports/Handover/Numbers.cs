@@ -31,8 +31,11 @@ internal static class Numbers
     };
 
     /// <summary>A current's part of the rated one.</summary>
-    public static string? OfRated(double? value, string unit, LineCurrent rated) =>
-        value is { } amperes && unit is "A" && rated.Amperes > 0 ? string.Create(CultureInfo.InvariantCulture, $"{100 * amperes / rated.Amperes:0} % of rated") : null;
+    public static string? PercentOf(double? value, string unit, LineCurrent rated) =>
+        value is { } amperes && unit is "A" && rated.Amperes > 0 ? string.Create(CultureInfo.InvariantCulture, $"{100 * amperes / rated.Amperes:0} %") : null;
+
+    /// <summary>A figure of a finding: four digits, its unit.</summary>
+    public static string Figure(double value, string unit) => string.Create(CultureInfo.InvariantCulture, $"{value:G4} {Symbol(unit)}").TrimEnd();
 
     /// <summary>A time with its offset, to the second.</summary>
     public static string Of(DateTimeOffset time) => time.ToString("yyyy-MM-dd HH:mm:ss zzz", CultureInfo.InvariantCulture);

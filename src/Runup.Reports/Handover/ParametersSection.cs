@@ -11,24 +11,38 @@ internal static class ParametersSection
     {
         html.Element("h2", "4 Parameters of the drive");
         Proof(html, model);
+        if (model.Story.AsLeft.Count == 0)
+        {
+            html.Element("p", "What the drive holds is not known.");
+            return;
+        }
+
         var notable = model.Parameters.Where(IsNotable).ToList();
-        var known = model.Parameters.Where(p => !IsNotable(p)).ToList();
-        html.Element("h3", string.Create(CultureInfo.InvariantCulture, $"Changed, or other than from the factory: {notable.Count}"));
+        html.Element("h3", string.Create(CultureInfo.InvariantCulture, $"On the sheet, changed, or other than from the factory: {notable.Count}"));
+        if (notable.Count < model.Parameters.Count)
+        {
+            html.Element("p", string.Create(CultureInfo.InvariantCulture, $"The other {model.Parameters.Count - notable.Count} were left at the factory's value; they are listed at the end."), "head");
+        }
+
         if (notable.Count > 0)
         {
             Table(html, notable);
         }
+    }
 
-        if (known.Count > 0)
+    /// <summary>At the end, what nobody touched, so that paper holds all.</summary>
+    public static void WriteUntouched(HtmlWriter html, HandoverModel model)
+    {
+        var untouched = model.Parameters.Where(p => !IsNotable(p)).ToList();
+        if (untouched.Count > 0)
         {
-            html.Element("h3", string.Create(CultureInfo.InvariantCulture, $"At the factory's value, found and left so: {known.Count}"))
-                .In("ul", "many small", list =>
+            html.Element("h2", "9 Parameters left at the factory's value").In("ul", "many small", list =>
+            {
+                foreach (var p in untouched)
                 {
-                    foreach (var p in known)
-                    {
-                        list.Element("li", $"{p.Number} {p.Name}: {p.AsLeft}");
-                    }
-                });
+                    list.Element("li", $"{p.Number} {p.Name}: {p.AsLeft}");
+                }
+            });
         }
     }
 
@@ -37,7 +51,7 @@ internal static class ParametersSection
     private static void Proof(HtmlWriter html, HandoverModel model)
     {
         var entry = model.Story.Entry;
-        html.In("table", "facts", table => table.In("tbody", null, body =>
+        html.In("table", "facts whole", table => table.In("tbody", null, body =>
         {
             Line("Found", model.Story.AsFound is { } found ? $"{Numbers.Of(found.Time)}, {Count(found.Body.Values.Count)}; the drive answers as {found.Body.Identity}" : "The drive was not read before it was written to.");
             Line("Entered", entry.Begun is { } begun ? $"begun {Numbers.Of(begun)}{(entry.Ended is { } ended ? $", ended {Numbers.Of(ended.Time)}: {Count(ended.Body.Verified)} verified by read-back, {ended.Body.Failed.Count} not" : ", not ended")}{Resumed(entry)}" : "nothing");
@@ -58,14 +72,19 @@ internal static class ParametersSection
                 body.In("tr", null, row => row
                     .Element("td", p.Number, "keep").Element("td", p.Name)
                     .Element("td", p.Default, "n").Element("td", p.AsFound ?? "not known", "n")
-                    .In("td", "n", cell => cell.Element("b", p.AsLeft ?? "NOT KNOWN"))
+                    .In("td", "n cell", cell => Left(cell, p))
                     .In("td", "keep", cell => cell.Proof(p.Written)));
-                if (p.DiffersFromSheet)
-                {
-                    body.Own("<tr><td></td>").Own("<td colspan=\"5\">").Text($"The sheet says {p.Wanted}.").Own("</td></tr>\n");
-                }
             }
         }));
+
+    private static void Left(HtmlWriter html, ParameterRow p)
+    {
+        html.Element("b", p.AsLeft ?? "NOT KNOWN");
+        if (p.DiffersFromSheet)
+        {
+            html.Element("small", $"the sheet says {p.Wanted}");
+        }
+    }
 
     private static string Resumed(EntryStory entry) => entry.Resumed > 0 ? string.Create(CultureInfo.InvariantCulture, $"; cut off and resumed {entry.Resumed} times") : string.Empty;
 

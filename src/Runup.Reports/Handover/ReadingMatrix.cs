@@ -1,4 +1,3 @@
-using System.Globalization;
 using Runup.Commissioning.Records;
 using Runup.Quantities;
 using Runup.Reports.Html;
@@ -34,10 +33,10 @@ internal sealed class ReadingMatrix
         return new(distinct, [.. grouped]);
     }
 
-    public void Write(HtmlWriter html, LineCurrent rated) => html.In("table", null, table => table
+    public void Write(HtmlWriter html, LineCurrent rated) => html.In("table", "across", table => table
         .In("thead", null, head => head.In("tr", null, row =>
         {
-            row.Element("th", "Measured, below it expected");
+            row.Element("th", "Measured; expected below");
             foreach (var frequency in frequencies)
             {
                 row.Element("th", $"at {frequency}");
@@ -49,7 +48,7 @@ internal sealed class ReadingMatrix
             {
                 body.In("tr", null, row =>
                 {
-                    row.Element("td", $"{quantity}, {unit}");
+                    row.Element("td", unit is "A" ? $"{quantity}, A (% of rated)" : $"{quantity}, {unit}");
                     foreach (var cell in cells)
                     {
                         row.In("td", "cell", c => Cell(c, cell, rated));
@@ -67,9 +66,9 @@ internal sealed class ReadingMatrix
         }
 
         html.Element("b", reading.Measured is { } value ? Numbers.Digits(value, reading.Unit) : "–");
-        if (Numbers.OfRated(reading.Measured, reading.Unit, rated) is { } part)
+        if (Numbers.PercentOf(reading.Measured, reading.Unit, rated) is { } part)
         {
-            html.Text(string.Create(CultureInfo.InvariantCulture, $" ({part})"));
+            html.Text($" ({part})");
         }
 
         if (reading.Within is false)

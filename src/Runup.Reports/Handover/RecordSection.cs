@@ -65,7 +65,7 @@ internal static class RecordSection
         {
             foreach (var who in (string[])["Handed over by", "Taken over by"])
             {
-                body.In("tr", null, row => row.Element("th", who).Element("td", string.Empty).Element("th", "Date").Element("td", string.Empty).Element("th", "Signature").Element("td", string.Empty));
+                body.In("tr", null, row => row.Element("th", who).Element("td", string.Empty).Element("th", "Date").Element("td", string.Empty, "date").Element("th", "Signature").Element("td", string.Empty));
             }
         })));
 }

@@ -15,14 +15,14 @@ internal static class SettingsSection
             return;
         }
 
-        html.In("table", "tight", table => table
+        html.In("table", "tight settings", table => table
             .Own("<thead><tr><th>Setting</th><th>Value</th><th>Why, and where it comes from</th><th>In the drive</th></tr></thead>\n")
             .In("tbody", null, body =>
             {
                 foreach (var setting in model.Settings)
                 {
                     body.In("tr", null, row => row
-                        .In("td", null, cell => cell.Text(setting.Name).Own("<br/>").Element("small", setting.Rank.ToString().ToLowerInvariant()))
+                        .In("td", "keep", cell => cell.Text(setting.Name).Own("<br/>").Element("small", setting.Rank.ToString().ToLowerInvariant()))
                         .In("td", "cell", cell =>
                         {
                             cell.Element("b", setting.Value);

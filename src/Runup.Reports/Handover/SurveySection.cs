@@ -27,7 +27,7 @@ internal static class SurveySection
         Assumptions(html, model);
     }
 
-    private static void Table(HtmlWriter html, SurveyPart part) => html.In("table", "tight", table => table
+    private static void Table(HtmlWriter html, SurveyPart part) => html.In("table", "tight survey", table => table
         .Own("<thead><tr><th>Datum</th><th>Value</th><th>From</th><th>As written, and notes</th></tr></thead>\n")
         .In("tbody", null, body =>
         {

@@ -48,7 +48,7 @@ internal static class Escape
         foreach (var rune in text.EnumerateRunes())
         {
             var plain = rune.IsAscii && (Rune.IsLetterOrDigit(rune) || rune.Value is ' ' or '-' or '.');
-            escaped.Append(plain ? rune.ToString() : IsHarmless(rune) ? string.Create(CultureInfo.InvariantCulture, $"\\{rune.Value:x6}") : "\\00fffd");
+            escaped.Append(plain ? rune.ToString() : IsHarmless(rune) ? string.Create(CultureInfo.InvariantCulture, $"\\{rune.Value:x6} ") : "\\00fffd ");
         }
 
         return escaped.ToString();

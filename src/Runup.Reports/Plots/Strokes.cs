@@ -17,7 +17,7 @@ internal static class Strokes
 
     public static string Shape(MarkShape shape, double x, double y) => shape switch
     {
-        MarkShape.Ring => Text($"<circle cx=\"{x:0.#}\" cy=\"{y:0.#}\" r=\"4.5\" fill=\"#fff\" stroke=\"{Accent}\" stroke-width=\"2\"/>"),
+        MarkShape.Ring => Text($"<circle cx=\"{x:0.#}\" cy=\"{y:0.#}\" r=\"5\" fill=\"none\" stroke=\"{Accent}\" stroke-width=\"2\"/>"),
         MarkShape.Square => Text($"<rect x=\"{x - 4.5:0.#}\" y=\"{y - 4.5:0.#}\" width=\"9\" height=\"9\"/>"),
         MarkShape.Triangle => Text($"<path d=\"M{x:0.#} {y - 5.5:0.#}L{x + 5.5:0.#} {y + 4.5:0.#}H{x - 5.5:0.#}Z\"/>"),
         _ => throw new ArgumentOutOfRangeException(nameof(shape), shape, null),
