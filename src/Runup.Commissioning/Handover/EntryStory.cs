@@ -25,6 +25,9 @@ public sealed record EntryStory
 
     /// <summary>When the drive was last seen to lose power and come back, or null.</summary>
     public DateTimeOffset? PowerCycled { get; init; }
+
+    /// <summary>What was read of it after that; null where nothing was, or where an entry wrote to it since.</summary>
+    public At<RecordBody.ParametersRead>? Kept { get; init; }
 }
 
 /// <summary>The last write of a parameter.</summary>

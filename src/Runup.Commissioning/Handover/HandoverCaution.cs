@@ -1,3 +1,4 @@
+using Runup.Commissioning.FirstRun;
 using Runup.Commissioning.Survey;
 using Runup.Settings;
 
@@ -8,10 +9,6 @@ namespace Runup.Commissioning.Handover;
 /// <param name="Words">What to know or do.</param>
 public sealed record HandoverCaution(string Title, string Words)
 {
-    /// <summary>Said once in every report.</summary>
-    public const string WhoDecides =
-        "What is predicted here is an estimate and no permission. Local codes, the makers' manuals and licensed people decide.";
-
     /// <summary>The cautions of a set.</summary>
     public static IReadOnlyList<HandoverCaution> Of(Job job, SettingSet plan, RecordStory story)
     {
@@ -22,9 +19,9 @@ public sealed record HandoverCaution(string Title, string Words)
             new("Who can start it", story.Control?.Body.Note ?? "Who has control of the motor was not recorded. Find out before safe torque off is closed."),
             Restart(plan),
             new("Stopping", "A stop by software, over the bus or at a page, is not an emergency stop and not safe torque off." + StopDevice(story)),
-            new("Terminals", "Before work on terminals: isolate, lock, wait for the drive's discharge time, and measure the DC terminals dead. No insulation test through a drive."),
+            new("Terminals", SafetyWords.BeforeTerminals),
             .. job.Motor.Kind.Value == MotorKind.PermanentMagnet
-                ? [new HandoverCaution("Magnets", "The terminals of this motor are live while its shaft turns: lock the shaft before work on them.")]
+                ? [new HandoverCaution("Magnets", SafetyWords.Magnets)]
                 : (HandoverCaution[])[],
         ];
     }
@@ -42,8 +39,11 @@ public sealed record HandoverCaution(string Title, string Words)
         });
     }
 
+    // Of "signals: red button at the platform" what the person said.
+    private static string Said(string note) => note.Contains(": ", StringComparison.Ordinal) ? note[(note.IndexOf(": ", StringComparison.Ordinal) + 2)..] : note;
+
     private static string StopDevice(RecordStory story) =>
         story.Confirmations.LastOrDefault(c => c.Body.What is "machine-stop-tested") is { Body: { Note: { } note } body }
-            ? $" The machine's stop device ({note}) was operated, as {body.By} confirmed."
+            ? $" The machine's stop device ({Said(note)}) was operated, as {body.By} confirmed."
             : " No test of the machine's stop device is on record.";
 }

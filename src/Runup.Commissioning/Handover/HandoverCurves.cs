@@ -1,7 +1,10 @@
+using Runup.Commissioning.Checks;
+using Runup.Commissioning.Rehearsal;
 using Runup.Engineering.Drives;
 using Runup.Engineering.Loads;
 using Runup.Engineering.Motors;
 using Runup.Quantities;
+using Runup.Settings;
 
 namespace Runup.Commissioning.Handover;
 
@@ -39,6 +42,23 @@ public sealed record HandoverCurves
 
     /// <summary>Highest output frequency.</summary>
     public required ElectricalFrequency Highest { get; init; }
+
+    /// <summary>The curves of a job with the settings that its drive holds; null where the plate gives no circuit.</summary>
+    public static HandoverCurves? Of(JobContext context, SettingSet held)
+    {
+        ArgumentNullException.ThrowIfNull(context);
+        ArgumentNullException.ThrowIfNull(held);
+        if (context.Circuit is not { } circuit || context.Nameplate is not { } plate)
+        {
+            return null;
+        }
+
+        var limit = (held.Number(Setting.CurrentLimit) ?? context.CurrentLimit.Amperes) / context.MotorCount;
+        var highest = held.Number(Setting.MaximumFrequency) ?? context.Job.Operation.MaximumFrequency.Value.Hertz;
+        return limit > 0 && highest > 0
+            ? Of(circuit, plate, FirstRunPredictions.Characteristic(held, plate), LineCurrent.FromAmperes(limit), ElectricalFrequency.FromHertz(highest), context.Machine.Machine)
+            : null;
+    }
 
     /// <summary>The curves of a motor on a drive.</summary>
     /// <param name="circuit">The motor.</param>

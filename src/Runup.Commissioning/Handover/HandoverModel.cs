@@ -1,6 +1,9 @@
 using Runup.Commissioning.Checks;
+using Runup.Commissioning.Rehearsal;
 using Runup.Engineering.Drives;
+using Runup.Profiles;
 using Runup.Quantities;
+using Runup.Settings;
 
 namespace Runup.Commissioning.Handover;
 
@@ -83,20 +86,25 @@ public sealed record HandoverModel
             Cautions = HandoverCaution.Of(sources.Job, sources.Plan.Values, story),
             Facts = SetFacts.Of(sources.Job, sources.Profile, sources.Size, story),
             RatedCurrent = sources.Job.Motor.Plate.Current.Value,
-            BusLevels = BusLevelsOf(sources.Size.Rating),
+            BusLevels = BusLevelsOf(sources.Context.Rating),
             Survey = SurveyTable.Of(sources.Job),
             Checks = sources.Checks,
             Settings = SettingRow.Of(sources.Plan, sources.Sheet),
             Parameters = parameters,
             Story = story,
             Steps = steps,
-            Curves = sources.Curves,
+            Curves = HandoverCurves.Of(sources.Context, Held(sources, story)),
             Restore = RestoreFile.Of(sources.Job, sources.Profile, sources.Size, story),
         };
     }
 
     private static IReadOnlyList<(string, DcVoltage)> BusLevelsOf(DriveRating rating) =>
         [("overvoltage trip", rating.OvervoltageTrip), ("deceleration stretched", rating.OvervoltageControl), ("undervoltage trip", rating.UndervoltageTrip)];
+
+    // What the drive was left with; before anything was read of it, what it is to hold.
+    private static SettingSet Held(HandoverSources sources, RecordStory story) => story.AsLeft.Count == 0
+        ? JobRehearsal.Held(sources.Plan, sources.Profile, sources.Size)
+        : SettingsReader.Read(sources.Profile, sources.Size, ParameterValues.Defaults(sources.Profile, sources.Size).With(ParameterValues.From(story.AsLeft)));
 
     // In the plan's order; what was done and is not in the plan comes after.
     private static IReadOnlyList<StepStory> StepsOf(IReadOnlyList<PlannedStep> planned, IReadOnlyList<StepStory> done, DateTimeOffset at) =>

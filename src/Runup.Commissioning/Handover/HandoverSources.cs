@@ -9,8 +9,8 @@ namespace Runup.Commissioning.Handover;
 /// <summary>What a handover is put together from.</summary>
 public sealed record HandoverSources
 {
-    /// <summary>The set as surveyed.</summary>
-    public required Job Job { get; init; }
+    /// <summary>The set as surveyed, on its drive.</summary>
+    public required JobContext Context { get; init; }
 
     /// <summary>Checksum of the job file as it is now, in hex; null where it is not known.</summary>
     public string? JobSha256 { get; init; }
@@ -36,14 +36,13 @@ public sealed record HandoverSources
     /// <summary>The steps that a first run of this set has, in order; empty where they are not known.</summary>
     public IReadOnlyList<PlannedStep> Steps { get; init; } = [];
 
-    /// <summary>Points for the plots; null where the plate gives no circuit.</summary>
-    public HandoverCurves? Curves { get; init; }
-
     /// <summary>When the handover is written.</summary>
     public required DateTimeOffset WrittenAt { get; init; }
 
     /// <summary>What writes it, with its version.</summary>
     public required string WrittenBy { get; init; }
+
+    internal Job Job => Context.Job;
 }
 
 /// <summary>A step that a first run has.</summary>

@@ -18,7 +18,7 @@ internal static class OpenPoints
         .. Blockers(sources.Checks),
         .. Cautions(sources.Checks),
         .. JobFile(sources, story),
-        .. Entry(story.Entry),
+        .. Entry(story.Entry, parameters),
         .. Parameters(parameters),
         .. Settings(sources.Plan, sources.Sheet),
         .. Steps(steps),
@@ -39,7 +39,7 @@ internal static class OpenPoints
         }
     }
 
-    private static IEnumerable<OpenPoint> Entry(EntryStory entry)
+    private static IEnumerable<OpenPoint> Entry(EntryStory entry, IReadOnlyList<ParameterRow> parameters)
     {
         if (entry.Begun is null)
         {
@@ -49,9 +49,13 @@ internal static class OpenPoints
         {
             yield return new("Entry", "It was cut off and not ended. Enter the sheet again: it goes on where it stopped.");
         }
-        else if (!entry.Ended.Body.ProvedAfterPowerCycle)
+        else if (entry.Kept is null)
         {
             yield return new("Kept without power", "It is not proved that the drive keeps its values without power.");
+        }
+        else if (parameters.Where(p => p.IsKept == false).ToList() is { Count: > 0 } lost)
+        {
+            yield return new("Kept without power", $"After the drive was off and on these were not as the sheet asks: {string.Join(", ", lost.Select(p => $"{p.Number} {p.Name}"))}.");
         }
     }
 
@@ -64,7 +68,7 @@ internal static class OpenPoints
 
         foreach (var p in parameters.Where(p => p is { Why: null, Written: not null, DiffersFromSheet: true }))
         {
-            yield return new($"Parameter {p.Number} {p.Name}", $"It was verified after its write, and holds another value now. {Held(p)}");
+            yield return new($"Parameter {p.Number} {p.Name}", $"It was last written to {p.LastWritten}. {Held(p)}");
         }
 
         var never = parameters.Where(p => p is { Written: null, DiffersFromSheet: true }).ToList();

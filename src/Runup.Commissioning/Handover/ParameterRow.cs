@@ -33,6 +33,12 @@ public sealed record ParameterRow
     /// <summary>Whether the value as left is another than the sheet's.</summary>
     public bool DiffersFromSheet { get; init; }
 
+    /// <summary>The value that the last write was of, or null where none was sent.</summary>
+    public string? LastWritten { get; init; }
+
+    /// <summary>Whether it was read as the sheet asks after the drive was off and on; null where the sheet does not ask.</summary>
+    public bool? IsKept { get; init; }
+
     /// <summary>What came of its last write (verified, differs, refused, unverified), or null where none was sent.</summary>
     public string? Written { get; init; }
 

@@ -41,6 +41,8 @@ public static class ParameterTable
             IsChanged = found is not null && left is not null && found != left,
             DiffersFromDefault = left != fromFactory,
             DiffersFromSheet = asked is not null && asked != left,
+            LastWritten = write is null ? null : Shown(p, write.Raw, values.Left.With(p.Number, write.Raw)),
+            IsKept = asked is null ? null : entry.Kept?.Body.Values.GetValueOrDefault(p.Number) == asked,
             Written = write?.Outcome,
             Why = write is null or { IsVerified: true } ? null : write.Ended?.Why ?? "the record breaks off before its end",
         };

@@ -1,3 +1,4 @@
+using Runup.Commissioning.Entry;
 using Runup.Commissioning.Records;
 
 namespace Runup.Commissioning.Handover;
@@ -10,8 +11,11 @@ internal sealed class RecordTelling
     private readonly Dictionary<string, StepStory> steps = new(StringComparer.Ordinal);
     private readonly Dictionary<string, WriteStory> writes = new(StringComparer.Ordinal);
     private readonly Dictionary<string, long> held = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, At<RecordBody.ParametersRead>> found = new(StringComparer.Ordinal);
     private RecordStory story = new();
     private EntryStory entry = new();
+    private bool entering;
+    private bool cycled;
 
     public void Hear(Recorded recorded)
     {
@@ -49,7 +53,19 @@ internal sealed class RecordTelling
 
     private void Read(At<RecordBody.ParametersRead> read)
     {
-        story = story with { AsFound = story.AsFound ?? read, LastRead = read };
+        // Of a drive that was put in another's place, what it was found with counts, and nothing of the other's.
+        if (!string.Equals(story.LastRead?.Body.Identity, read.Body.Identity, StringComparison.Ordinal))
+        {
+            held.Clear();
+        }
+
+        found.TryAdd(read.Body.Identity, read);
+        story = story with { AsFound = found[read.Body.Identity], LastRead = read };
+        if (read.Body.Moment is Moments.AfterPowerCycle && cycled)
+        {
+            entry = entry with { Kept = read };
+        }
+
         foreach (var (number, value) in read.Body.Values)
         {
             Hold(number, value);
@@ -73,10 +89,17 @@ internal sealed class RecordTelling
         switch (recorded.Body)
         {
             case RecordBody.EntryBegun begun:
+                entering = true;
                 entry = entry with { Begun = entry.Begun ?? recorded.At, Resumed = entry.Resumed + (begun.Resumed ? 1 : 0), SheetSha256 = begun.SheetSha256, Ended = null };
                 break;
             case RecordBody.WriteIntended intended:
                 writes[intended.Parameter] = new(recorded.At, intended.Raw, null);
+                if (entering)
+                {
+                    cycled = false;
+                    entry = entry with { Kept = null };
+                }
+
                 Hold(intended.Parameter, null);
                 break;
             case RecordBody.WriteEnded ended:
@@ -87,9 +110,11 @@ internal sealed class RecordTelling
                 entry = entry with { Stored = stored.Outcome };
                 break;
             case RecordBody.PowerCycleSeen:
+                cycled = true;
                 entry = entry with { PowerCycled = recorded.At };
                 break;
             case RecordBody.EntryEnded ended:
+                entering = false;
                 entry = entry with { Ended = new(recorded.At, ended) };
                 break;
         }

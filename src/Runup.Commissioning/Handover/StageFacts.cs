@@ -10,7 +10,7 @@ internal static class StageFacts
     [
         OfChecks(checks),
         OfEntry(story.Entry, parameters),
-        OfPowerCycle(story.Entry),
+        OfPowerCycle(story.Entry, parameters),
         OfSteps("First run, uncoupled", [.. steps.Where(s => !IsCoupled(s))]),
         OfSteps("First run, coupled", [.. steps.Where(IsCoupled)]),
     ];
@@ -41,12 +41,16 @@ internal static class StageFacts
         };
     }
 
-    private static StageFact OfPowerCycle(EntryStory entry) => entry switch
+    private static StageFact OfPowerCycle(EntryStory entry, IReadOnlyList<ParameterRow> parameters)
     {
-        { Ended.Body.ProvedAfterPowerCycle: true } => new("Kept without power", StageState.Done, "All read again after the drive was off and on."),
-        { Begun: null } => new("Kept without power", StageState.NotDone, "Nothing was entered."),
-        _ => new("Kept without power", StageState.NotDone, "Not proved: the values were not read again after a power cycle."),
-    };
+        var (kept, lost) = (parameters.Count(p => p.IsKept == true), parameters.Count(p => p.IsKept == false));
+        return entry switch
+        {
+            { Kept: not null } => new("Kept without power", lost == 0 ? StageState.Done : StageState.Open, Words($"{kept} of {kept + lost} read as the sheet asks after the drive was off and on.")),
+            { Begun: null } => new("Kept without power", StageState.NotDone, "Nothing was entered."),
+            _ => new("Kept without power", StageState.NotDone, "Not proved: the values were not read again after a power cycle."),
+        };
+    }
 
     private static StageFact OfSteps(string stage, IReadOnlyList<StepStory> steps)
     {

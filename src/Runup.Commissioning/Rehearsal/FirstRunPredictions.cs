@@ -110,7 +110,7 @@ public sealed class FirstRunPredictions : IFirstRunPredictions
 
     private static Expected Around(double value, double margin) => new(value, value - margin, value + margin);
 
-    private static VoltsPerHertz Characteristic(SettingSet held, Nameplate plate) => new()
+    internal static VoltsPerHertz Characteristic(SettingSet held, Nameplate plate) => new()
     {
         BaseFrequency = ElectricalFrequency.FromHertz(held.Number(Setting.BaseFrequency) ?? plate.Frequency.Hertz),
         MaximumVoltage = LineVoltage.FromVolts(held.Number(Setting.MaximumOutputVoltage) ?? plate.Voltage.Volts),

@@ -1,4 +1,5 @@
 using System.Globalization;
+using Runup.Commissioning.FirstRun;
 using Runup.Commissioning.Handover;
 using Runup.Reports.Html;
 
@@ -62,5 +63,5 @@ internal static class GlanceSection
                 list.In("div", null, pair => pair.Element("dt", caution.Title).Element("dd", caution.Words));
             }
         })
-        .Element("p", HandoverCaution.WhoDecides, "decides");
+        .Element("p", SafetyWords.WhoDecides, "decides");
 }

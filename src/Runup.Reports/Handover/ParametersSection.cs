@@ -56,7 +56,7 @@ internal static class ParametersSection
             Line("Found", model.Story.AsFound is { } found ? $"{Numbers.Of(found.Time)}, {Count(found.Body.Values.Count)}; the drive answers as {found.Body.Identity}" : "The drive was not read before it was written to.");
             Line("Entered", entry.Begun is { } begun ? $"begun {Numbers.Of(begun)}{(entry.Ended is { } ended ? $", ended {Numbers.Of(ended.Time)}: {Count(ended.Body.Verified)} verified by read-back, {ended.Body.Failed.Count} not" : ", not ended")}{Resumed(entry)}" : "nothing");
             Line("Told to keep", entry.Stored ?? "not asked");
-            Line("Power cycle", entry.PowerCycled is { } cycled ? $"seen {Numbers.Of(cycled)}{(entry.Ended is { Body.ProvedAfterPowerCycle: true } ? "; all read again after it" : "")}" : "not seen");
+            Line("Power cycle", entry.PowerCycled is { } cycled ? $"seen {Numbers.Of(cycled)}{(entry.Kept is { } kept ? $"; {Count(kept.Body.Values.Count)} read again {Numbers.Of(kept.Time)}" : "; not read again after it")}" : "not seen");
             Line("Left", model.Story.LastRead is { } left ? $"{Numbers.Of(left.Time)}, {Count(left.Body.Values.Count)} ({left.Body.Moment})" : "not read");
 
             void Line(string name, string value) => body.In("tr", null, row => row.Element("th", name).Element("td", value));

@@ -54,7 +54,7 @@ internal static class SurveySection
             {
                 foreach (var assumption in model.Checks.Assumptions)
                 {
-                    body.In("tr", null, row => row.Element("td", assumption.What).Element("td", assumption.Value).Element("td", assumption.Source));
+                    body.In("tr", null, row => row.Element("td", assumption.What).Element("td", assumption.Value).Element("td", assumption.FromMemory ? $"{assumption.Source} (from memory)" : assumption.Source));
                 }
             }));
     }

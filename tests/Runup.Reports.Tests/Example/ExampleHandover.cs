@@ -1,10 +1,6 @@
 using Runup.Commissioning.Checks;
 using Runup.Commissioning.Handover;
 using Runup.Commissioning.Records;
-using Runup.Engineering.Drives;
-using Runup.Engineering.Loads;
-using Runup.Engineering.Motors;
-using Runup.Quantities;
 
 namespace Runup.Reports.Tests.Example;
 
@@ -38,8 +34,8 @@ internal static class ExampleHandover
             new CheckResult.Undecided("drive.panel-heat", "size of the panel and its ventilation (place)", "whether the drive gets too warm beside others"),
         ],
         [
-            new("ratio of stator to rotor leakage reactance", "1", "IEEE 112, design A (from memory)"),
-            new("inertia of the coupling", "left out", "common practice, no source"),
+            new("ratio of stator to rotor leakage reactance", "1", "IEEE 112, design A", FromMemory: true),
+            new("inertia of the coupling", "left out", "common practice, no source", FromMemory: false),
         ]);
 
     public static CheckReport Blocked { get; } = new(
@@ -66,7 +62,7 @@ internal static class ExampleHandover
         ],
         Clean.Assumptions);
 
-    public static HandoverModel Whole(string title = "Seawater intake pump 1") => HandoverModel.Of(Sources(ExampleRecord.Whole(), Clean, title) with { Curves = Curves() });
+    public static HandoverModel Whole(string title = "Seawater intake pump 1") => HandoverModel.Of(Sources(ExampleRecord.Whole(), Clean, title));
 
     public static HandoverModel Troubled() => HandoverModel.Of(Sources(ExampleRecord.CutOff(), Blocked) with { JobSha256 = new string('1', 64) });
 
@@ -74,7 +70,7 @@ internal static class ExampleHandover
 
     public static HandoverSources Sources(IReadOnlyList<Recorded> record, CheckReport checks, string title = "Seawater intake pump 1") => new()
     {
-        Job = ExampleJob.Pump(title),
+        Context = JobContext.For(ExampleJob.Pump(title), ExampleDrive.Size.Rating),
         Profile = ExampleDrive.Tern,
         Size = ExampleDrive.Size,
         Checks = checks,
@@ -85,36 +81,4 @@ internal static class ExampleHandover
         WrittenAt = new DateTimeOffset(2026, 5, 4, 11, 5, 0, TimeSpan.FromHours(2)),
         WrittenBy = "Runup 0.1.0",
     };
-
-    public static HandoverCurves Curves()
-    {
-        var plate = new Nameplate
-        {
-            Output = ShaftPower.FromWatts(7500),
-            Voltage = LineVoltage.FromVolts(400),
-            Current = LineCurrent.FromAmperes(14.4),
-            Frequency = ElectricalFrequency.FromHertz(50),
-            Speed = ShaftSpeed.FromRpm(1460),
-            PowerFactor = PowerFactor.FromRatio(0.83),
-            Efficiency = Efficiency.FromRatio(0.904),
-            BreakdownTorqueRatio = 2.9,
-        };
-        var circuit = CircuitFit.Of(plate).ShouldBeOfType<CircuitFit.Fitted>().Circuit;
-        var characteristic = new VoltsPerHertz
-        {
-            BaseFrequency = plate.Frequency,
-            MaximumVoltage = plate.Voltage,
-            RatedVoltage = plate.Voltage,
-            Boost = Fraction.FromRatio(0.02),
-            Shape = VoltageShape.Quadratic,
-        };
-        var machine = new DrivenMachine
-        {
-            Load = new LoadCurve.Quadratic(Torque.FromNewtonMetres(42), ShaftSpeed.FromRpm(1460)),
-            MachineInertia = Inertia.FromKilogramSquareMetres(0.12),
-            MotorInertia = Inertia.FromKilogramSquareMetres(0.035),
-            Breakaway = Torque.FromNewtonMetres(8),
-        };
-        return HandoverCurves.Of(circuit, plate, characteristic, LineCurrent.FromAmperes(18.7), ElectricalFrequency.FromHertz(50), machine);
-    }
 }

@@ -32,16 +32,15 @@ internal static class Hostile
         var pump = ExampleJob.Pump(text);
         return HandoverModel.Of(ExampleHandover.Sources(record.All, Checks(text)) with
         {
-            Job = pump with
+            Context = JobContext.For(pump with
             {
                 Tag = text,
                 Cable = pump.Cable with { Conductor = new(text, Provenance.Told, Note: text, AsWritten: text) },
                 Supply = pump.Supply with { Earthing = new(text) },
-            },
+            }, ExampleDrive.Size.Rating),
             Plan = new([new(Setting.MotorRatedPower, new SettingValue.Number(1), Rank.Must, text, text)]),
             Steps = [new(text, text), new("never", text)],
             WrittenBy = text,
-            Curves = ExampleHandover.Curves(),
         });
     }
 
@@ -51,5 +50,5 @@ internal static class Hostile
             new CheckResult.Undecided(text, text, text),
             new CheckResult.Violated(text, Severity.Blocker, Stage.Entry, new Basis.Physics(text)) { Title = text, Explanation = text, Remedy = text, Value = 1, Limit = 2, Unit = text },
         ],
-        [new(text, text, text)]);
+        [new(text, text, text, FromMemory: false)]);
 }
