@@ -17,7 +17,7 @@ internal static class Rooms
         ["DriveLink"] = ["Commissioning", "Modbus"],
         ["SimulatedDrive"] = ["Profiles", "Dynamics", "Modbus"],
         ["Files"] = ["Commissioning", "YamlDotNet", "CsvHelper"],
-        ["Store"] = ["Commissioning", "Microsoft.EntityFrameworkCore.Sqlite", "Microsoft.EntityFrameworkCore.Design"],
+        ["Store"] = ["Commissioning", "Microsoft.EntityFrameworkCore.Sqlite"],
         ["Reports"] = ["Commissioning"],
         ["Cli"] = ["DriveLink", "SimulatedDrive", "Files", "Store", "Reports", "Spectre.Console", "Spectre.Console.Cli"],
     };

@@ -11,8 +11,8 @@ public sealed class FolderFitnessTests
         30 22 0:40 / /mnt/plant rw,relatime shared:7 - nfs4 server:/plant rw,vers=4.2
         31 22 0:41 / /mnt/my\040stick rw - fuseblk /dev/sdb1 rw
         32 22 0:42 / /mnt/plant/local rw - xfs /dev/sdc rw
-        33 22 0:43 / /home rw - ext4 /dev/vdb rw
-        34 22 0:44 / /home rw - fuse.sshfs host: rw
+        33 22 0:43 / /people rw - ext4 /dev/vdb rw
+        34 22 0:44 / /people rw - fuse.sshfs host: rw
         """;
 
     [Theory]
@@ -22,7 +22,7 @@ public sealed class FolderFitnessTests
     [InlineData("/mnt/plantation", "ext4")]
     [InlineData("/mnt/plant/local/site", "xfs")]
     [InlineData("/mnt/my stick/site", "fuseblk")]
-    [InlineData("/home/n/site", "fuse.sshfs")]
+    [InlineData("/people/n/site", "fuse.sshfs")]
     public void The_nearest_and_latest_mount_decides(string path, string type) => MountTable.TypeOf(Table, path).ShouldBe(type);
 
     [Fact]
