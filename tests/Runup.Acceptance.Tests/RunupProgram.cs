@@ -13,6 +13,7 @@ internal static class RunupProgram
         var start = new ProcessStartInfo(Path.Combine(Root, OperatingSystem.IsWindows() ? "runup.cmd" : "runup"))
         {
             WorkingDirectory = folder,
+            UseShellExecute = false,
             RedirectStandardInput = true,
             RedirectStandardOutput = true,
             RedirectStandardError = true,
