@@ -12,7 +12,7 @@ public sealed record DriveFigures(double? DeratedCurrentA, double? CurrentMargin
     public static DriveFigures Of(JobContext context)
     {
         var permitted = context.Conditions.Derated as DeratedCurrent.Permitted;
-        var needed = context.MotorCount * context.Job.Motor.Plate.Current.Value.Amperes;
+        var needed = context.Printed.RatedCurrent.Amperes;
         return new(
             permitted?.Current.Amperes,
             permitted is not null && needed > 0 ? 100 * ((permitted.Current.Amperes / needed) - 1) : null,

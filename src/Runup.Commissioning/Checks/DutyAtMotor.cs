@@ -14,8 +14,8 @@ internal static class DutyAtMotor
     {
         var machine = context.Job.Machine;
         var ratio = machine.GearRatio?.Value.Value is > 0 and var stated ? stated : 1;
-        var forward = context.Machine.Machine?.GearEfficiency.Ratio ?? 1;
-        var back = context.Machine.Machine?.GearEfficiencyBack.Ratio ?? 1;
+        var forward = context.Meant.Machine.Machine?.GearEfficiency.Ratio ?? 1;
+        var back = context.Meant.Machine.Machine?.GearEfficiencyBack.Ratio ?? 1;
         var segments = context.Job.Operation.Cycle.Select(part => new DutySegment(part.Time.Value, AtMotor(part.Torque.Value.NewtonMetres, part.Speed.Value.RadiansPerSecond))
         {
             IsRest = part.Speed.Value.RadiansPerSecond == 0 && part.Torque.Value.NewtonMetres == 0,

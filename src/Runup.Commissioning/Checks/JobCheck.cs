@@ -7,12 +7,12 @@ internal static class JobCheck
 
     /// <summary>What keeps the motion from being told, in words; null where nothing does.</summary>
     internal static string? MissingForMotion(JobContext context) =>
-        context.Circuit is null ? NoCircuit
-        : context.Machine.Missing is { } missing ? missing
-        : context.Motion is null ? "inertia, current and frequency above zero"
+        context.Meant.Circuit is null ? NoCircuit
+        : context.Meant.Machine.Missing is { } missing ? missing
+        : context.Meant.Motion is null ? "inertia, current and frequency above zero"
         : null;
 
     /// <summary>What keeps ramps from being told; null where nothing does.</summary>
     internal static string? MissingForRamps(JobContext context) =>
-        MissingForMotion(context) ?? (context.Machine.InertiaIsKnown ? null : "the machine's inertia (machine.inertia)");
+        MissingForMotion(context) ?? (context.Meant.Machine.InertiaIsKnown ? null : "the machine's inertia (machine.inertia)");
 }

@@ -27,11 +27,11 @@ public sealed record MachineFigures(
     /// <summary>The figures of a job.</summary>
     public static MachineFigures Of(JobContext context)
     {
-        var motion = context.Motion;
+        var motion = context.Meant.Motion;
         var braking = motion?.Braking;
         var resistor = braking is null ? null : BrakingResistor.For(context.Rating, braking);
         return new(
-            context.Machine is { InertiaIsKnown: true, Machine: { } machine } ? machine.TotalInertia.KilogramSquareMetres : null,
+            context.Meant.Machine is { InertiaIsKnown: true, Machine: { } machine } ? machine.TotalInertia.KilogramSquareMetres : null,
             context.Job.Operation.Cycle.Count > 0 ? DutyAtMotor.RmsTorque(context, coolingAtRest: 1)?.NewtonMetres : null,
             (motion?.Acceleration as Acceleration.Reached)?.Shortest.Seconds,
             (motion?.DecelerationAsEquipped as Deceleration.Stops)?.Shortest.Seconds,

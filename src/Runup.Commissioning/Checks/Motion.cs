@@ -1,3 +1,4 @@
+using Runup.Commissioning.Survey;
 using Runup.Engineering;
 using Runup.Engineering.Braking;
 using Runup.Engineering.Drives;
@@ -18,20 +19,20 @@ public sealed class Motion
     private readonly Lazy<Deceleration?> asEquipped;
     private readonly Lazy<BrakingDemand?> braking;
 
-    private Motion(JobContext context, MotorOnDrive motor, DrivenMachine machine)
+    private Motion(Job job, DriveRating rating, MotorOnDrive motor, MachineReading reading, DrivenMachine machine)
     {
-        (Motor, Machine, InertiaIsKnown) = (motor, machine, context.Machine.InertiaIsKnown);
-        MaximumFrequency = context.Job.Operation.MaximumFrequency.Value;
-        (DriveLoss, var lossAssumption) = DriveLosses.WhileBraking(context.Rating);
+        (Motor, Machine, InertiaIsKnown) = (motor, machine, reading.InertiaIsKnown);
+        MaximumFrequency = job.Operation.MaximumFrequency.Value;
+        (DriveLoss, var lossAssumption) = DriveLosses.WhileBraking(rating);
         Assumptions = InertiaIsKnown ? [lossAssumption] : [];
         steady = new(() => SteadySpeed.At(machine, motor.Circuit, motor.Characteristic, MaximumFrequency));
         acceleration = new(() => InertiaIsKnown ? Acceleration.Of(machine, motor, MaximumFrequency) : null);
         onLosses = new(() => InertiaIsKnown ? Deceleration.OnLosses(machine, motor, MaximumFrequency, DriveLoss) : null);
-        var resistor = context.Job.Drive.BrakingResistor?.Resistance.Value is { Ohms: > 0 } ohms && context.Rating.LowestBrakingResistance is not null ? ohms : (Resistance?)null;
+        var resistor = job.Drive.BrakingResistor?.Resistance.Value is { Ohms: > 0 } ohms && rating.LowestBrakingResistance is not null ? ohms : (Resistance?)null;
         asEquipped = new(() => resistor is { } fitted && InertiaIsKnown
-            ? Deceleration.OnResistor(machine, motor, MaximumFrequency, DriveLoss, context.Rating.ChopperLevel, fitted)
+            ? Deceleration.OnResistor(machine, motor, MaximumFrequency, DriveLoss, rating.ChopperLevel, fitted)
             : onLosses.Value);
-        var asked = context.Job.Operation.Deceleration?.Value is { Seconds: > 0 } time ? time : (Duration?)null;
+        var asked = job.Operation.Deceleration?.Value is { Seconds: > 0 } time ? time : (Duration?)null;
         braking = new(() => asked is { } stop && InertiaIsKnown ? BrakingDemand.Of(machine, motor, MaximumFrequency, stop, DriveLoss) : null);
     }
 
@@ -69,9 +70,9 @@ public sealed class Motion
     public BrakingDemand? Braking => braking.Value;
 
     /// <summary>What can be told of a job; null without a circuit or a load.</summary>
-    internal static Motion? Of(JobContext context) =>
-        context.OnDrive is { } motor && context.Machine.Machine is { } machine && context.Job.Operation.MaximumFrequency.Value.Hertz > 0
+    internal static Motion? Of(Job job, DriveRating rating, Reckoning reckoning) =>
+        reckoning.OnDrive is { } motor && reckoning.Machine.Machine is { } machine && job.Operation.MaximumFrequency.Value.Hertz > 0
         && machine.TotalInertia.KilogramSquareMetres > 0 && motor.CurrentLimit.Amperes > 0
-            ? new Motion(context, motor, machine)
+            ? new Motion(job, rating, motor, reckoning.Machine, machine)
             : null;
 }

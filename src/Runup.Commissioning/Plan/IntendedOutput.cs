@@ -1,6 +1,7 @@
 using Runup.Commissioning.Checks;
 using Runup.Commissioning.Survey;
 using Runup.Engineering.Drives;
+using Runup.Engineering.Motors;
 using Runup.Quantities;
 
 namespace Runup.Commissioning.Plan;
@@ -19,14 +20,16 @@ public sealed record IntendedOutput(ElectricalFrequency BaseFrequency, LineVolta
     private const double SupplyTolerance = 0.9;
 
     /// <summary>The corner for a job.</summary>
-    public static IntendedOutput Of(Job job)
+    /// <param name="job">The job.</param>
+    /// <param name="plate">The motor's plate; null where its figures are not those of something that turns.</param>
+    public static IntendedOutput Of(Job job, Nameplate? plate)
     {
-        var plate = job.Motor.Plate;
-        var (motor_V, motor_Hz, supply_V) = (plate.Voltage.Value.Volts, plate.Frequency.Value.Hertz, job.Supply.Voltage.Value.Volts);
-        var beyond = VoltageBeyondRated.IsMeant(job);
+        var (voltage, frequency) = (plate?.Voltage ?? job.Motor.Plate.Voltage.Value, plate?.Frequency ?? job.Motor.Plate.Frequency.Value);
+        var (motor_V, motor_Hz, supply_V) = (voltage.Volts, frequency.Hertz, job.Supply.Voltage.Value.Volts);
+        var beyond = VoltageBeyondRated.IsMeant(motor_V, motor_Hz, job.Supply, job.Operation);
         if (!beyond && (supply_V >= SupplyTolerance * motor_V || motor_V <= 0 || supply_V <= 0))
         {
-            return new(plate.Frequency.Value, plate.Voltage.Value, $"the plate's own point, {Said.Number(motor_V)} V at {Said.Number(motor_Hz)} Hz");
+            return new(frequency, voltage, $"the plate's own point, {Said.Number(motor_V)} V at {Said.Number(motor_Hz)} Hz");
         }
 
         var corner_Hz = motor_Hz * supply_V / motor_V;

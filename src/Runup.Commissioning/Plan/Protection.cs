@@ -42,7 +42,7 @@ internal static class Protection
     {
         // In whole per cent of the motor's current, downwards: many drives take it so, and none then gets more than it can carry.
         var motors_A = context.MotorCount * rated_A;
-        var limit = context.CurrentLimit.Amperes;
+        var limit = context.Printed.CurrentLimit.Amperes;
         var whole = motors_A > 0 ? Math.Floor((limit / motors_A * 100) + 1e-6) / 100 * motors_A : limit;
         var byDrive = limit >= context.Conditions.Overload.Amperes;
         plan.Number(

@@ -14,8 +14,8 @@ internal static class Ramps
 
     internal static void Plan(PlanBuilder plan, JobContext context)
     {
-        var up = context.Motion?.Acceleration as Acceleration.Reached;
-        var down = context.Motion?.DecelerationAsEquipped as Deceleration.Stops;
+        var up = context.Printed.Motion?.Acceleration as Acceleration.Reached;
+        var down = context.Printed.Motion?.DecelerationAsEquipped as Deceleration.Stops;
         Ramp(plan, Setting.AccelerationTime, context.Job.Operation.Acceleration?.Value.Seconds, up?.Shortest, up?.ShortestRamp, "the current limit", "t = ∫ J dω/(T_available − T_load)");
         Ramp(plan, Setting.DecelerationTime, context.Job.Operation.Deceleration?.Value.Seconds, down?.Shortest, down?.ShortestRamp, "what losses, load and resistor take", "t = ∫ J dω/(T_load + T_braking)");
     }

@@ -8,19 +8,16 @@ internal static class VoltageBeyondRated
     private const double Least = 1.4;
     private const double Around = 0.14;
 
-    /// <summary>Whether the job means it: supply voltage and highest frequency are both at least 1.4 times the rated ones, and by about as much.</summary>
-    internal static bool IsMeant(Job job) => IsMeant(job.Motor.Plate, job.Supply, job.Operation);
-
-    /// <summary>Whether it is meant by what is known.</summary>
-    internal static bool IsMeant(PlateSurvey plate, SupplySurvey? supply, OperationSurvey? operation)
+    /// <summary>Whether it is meant: supply voltage and highest frequency are both at least 1.4 times the rated ones, and by about as much.</summary>
+    internal static bool IsMeant(double rated_V, double rated_Hz, SupplySurvey? supply, OperationSurvey? operation)
     {
         if (supply is null || operation is null)
         {
             return false;
         }
 
-        var voltages = supply.Voltage.Value.Volts / plate.Voltage.Value.Volts;
-        var frequencies = operation.MaximumFrequency.Value.Hertz / plate.Frequency.Value.Hertz;
+        var voltages = supply.Voltage.Value.Volts / rated_V;
+        var frequencies = operation.MaximumFrequency.Value.Hertz / rated_Hz;
         return voltages >= Least && frequencies >= Least && Math.Abs(Math.Log(voltages / frequencies)) < Around;
     }
 }

@@ -28,12 +28,12 @@ internal static class VoltageCurve
         plan.Number(Setting.MaximumOutputVoltage, output.MaximumVoltage.Volts, Rank.Must, output.Reason, Flux);
         var quadratic = QuadraticBoost(context);
         Shape(plan, context, quadratic);
-        if ((quadratic ?? context.Boost) is { } boost)
+        if ((quadratic ?? context.Printed.Boost) is { } boost)
         {
             plan.Number(
                 Setting.TorqueBoost,
                 Math.Min(boost.Boost.Ratio, HighestBoost),
-                context.BreakawayAtMotor is null ? Rank.Should : Rank.Must,
+                context.Printed.BreakawayAtMotor is null ? Rank.Should : Rank.Must,
                 boost.Reason,
                 "motor's circuit: U = √3·|E + I·(Rs + jXls)| at standstill",
                 Math.Min(boost.Boost.Ratio, HighestBoost),
@@ -64,14 +64,14 @@ internal static class VoltageCurve
     /// <summary>The boost for the square curve, where load, ramp and breakaway allow it; null where the straight one is to be had.</summary>
     private static BoostChoice? QuadraticBoost(JobContext context)
     {
-        if (context.Job.Machine.Load.Value != LoadKind.Quadratic || context is not { Motion: { InertiaIsKnown: true } motion, Nameplate: { } plate, Circuit: { } circuit }
+        if (context.Job.Machine.Load.Value != LoadKind.Quadratic || context.Printed is not { Motion: { InertiaIsKnown: true } motion, Nameplate: { } plate, Circuit: { } circuit }
             || context.Job.Operation.Acceleration?.Value is not { Seconds: > 0 } asked || context.Output.BaseFrequency.Hertz < motion.MaximumFrequency.Hertz * 0.99)
         {
             return null;
         }
 
         var curve = context.Output.Characteristic(VoltageShape.Quadratic, default, plate.Voltage);
-        var boost = BoostChoice.For(circuit, curve, plate.Current, context.BreakawayAtMotor);
+        var boost = BoostChoice.For(circuit, curve, plate.Current, context.Printed.BreakawayAtMotor);
         var onCurve = motion.Motor with { Characteristic = curve with { Boost = boost.Boost } };
         return boost.IsEnough && boost.Boost.Ratio <= HighestBoost
             && Acceleration.Of(motion.Machine, onCurve, motion.MaximumFrequency) is Acceleration.Reached reached && InHand * reached.ShortestRamp.Seconds <= asked.Seconds

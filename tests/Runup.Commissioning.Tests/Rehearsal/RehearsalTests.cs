@@ -55,7 +55,7 @@ public sealed class RehearsalTests(ITestOutputHelper output)
         // The drive is asked for less than it can: it then rides its current limit, as the integration assumes.
         var job = Jobs.Pump().With((MachineSurvey m) => m with { Inertia = new(Inertia.FromKilogramSquareMetres(inertia)) });
         var context = JobContext.For(job, DemoFiles.TernSize(size).Rating);
-        var shortest = ((Acceleration.Reached)context.Motion!.Acceleration!).Shortest.Seconds;
+        var shortest = ((Acceleration.Reached)context.Printed.Motion!.Acceleration!).Shortest.Seconds;
         var held = SettingsPlan.For(context).Values.With(Setting.AccelerationTime, ramp / 4).With(Setting.VfCharacteristic, "linear");
         var run = JobRehearsal.To(RehearsalSystem.Of(context)!, held, ElectricalFrequency.FromHertz(50)).ShouldBeOfType<RehearsalOutcome.Ran>().Result;
         output.WriteLine($"{shortest:0.000} s by integration, {run.TimeToSpeedS:0.000} s in the time domain; {run.Tripped}");

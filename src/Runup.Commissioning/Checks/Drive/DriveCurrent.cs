@@ -12,14 +12,14 @@ internal sealed class DriveCurrent() : Check("drive.current", Stage.Coupled)
     public override CheckResult Judge(JobContext context)
     {
         var continuous = context.Conditions.Continuous.Amperes;
-        var needed = context.MotorCount * context.Job.Motor.Plate.Current.Value.Amperes;
+        var needed = context.Meant.RatedCurrent.Amperes;
         if (continuous >= needed * (1 - Rounding))
         {
             return Fine($"{Said.Number(continuous)} A under its conditions against {Said.Number(needed)} A of the motor");
         }
 
         // A load that needs less than the motor's rated current may well be carried; the motor just can't be used in full.
-        var load = context.Motion?.Steady is { } steady && steady.Frequency.Hertz <= context.Output.BaseFrequency.Hertz * 1.001
+        var load = context.Meant.Motion?.Steady is { } steady && steady.Frequency.Hertz <= context.Meant.Output.BaseFrequency.Hertz * 1.001
             ? context.MotorCount * steady.Current.Amperes
             : (double?)null;
         var carried = load <= continuous;

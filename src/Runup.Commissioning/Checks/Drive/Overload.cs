@@ -20,7 +20,7 @@ internal sealed class Overload() : Check("drive.overload", Stage.Coupled)
             return Unknown("the ramp asked for (operation.acceleration)", "how long the drive is in overload at each start");
         }
 
-        var motion = context.Motion!;
+        var motion = context.Meant.Motion!;
         if (motion.Acceleration is not Acceleration.Reached)
         {
             return Unknown("a machine that comes up at all (machine.breakaway, machine.torque-range)", "whether run-up stays within the drive's overload time");

@@ -9,9 +9,9 @@ internal sealed class SizeByPower() : Check("drive.size-by-power", Stage.Coupled
     public override CheckResult Judge(JobContext context)
     {
         var nominal = context.Rating.NominalPower.Watts;
-        var output = context.MotorCount * context.Job.Motor.Plate.Output.Value.Watts;
+        var output = context.Meant.RatedOutput.Watts;
         var continuous = context.Conditions.Cycle.Current.Amperes;
-        var needed = context.MotorCount * context.Job.Motor.Plate.Current.Value.Amperes;
+        var needed = context.Meant.RatedCurrent.Amperes;
         var byPower = nominal >= output * (1 - Rounding);
         return byPower && continuous < needed * (1 - (Rounding / 4))
             ? new CheckResult.Violated(Id, Severity.Caution, Blocks, new Basis.MakersData($"continuous current, {context.Conditions.Cycle.Name} rating"))

@@ -21,7 +21,7 @@ internal sealed class BrakingNeeded() : Check("machine.braking-needed", Stage.Co
             return Unknown(missing, "whether a braking resistor is needed");
         }
 
-        var motion = context.Motion!;
+        var motion = context.Meant.Motion!;
         if (motion.Braking is not { } demand)
         {
             return Unknown("the ramp asked for (operation.deceleration)", "whether a braking resistor is needed");

@@ -16,7 +16,7 @@ internal sealed class Breakaway() : Check("machine.breakaway", Stage.Coupled)
         }
 
         var stated = context.Job.Machine.BreakawayTorque is not null;
-        if (context.BreakawayAtMotor is not { } needed)
+        if (context.Meant.BreakawayAtMotor is not { } needed)
         {
             return stated
                 ? Fine("the machine breaks away by itself")
@@ -30,19 +30,19 @@ internal sealed class Breakaway() : Check("machine.breakaway", Stage.Coupled)
         }
 
         return stated
-            ? Fine($"{Said.Number(needed.NewtonMetres)} N·m at the motor's shaft of the {Said.Number(available.NewtonMetres)} N·m that it has at {Said.Number(context.CurrentLimit.Amperes)} A")
+            ? Fine($"{Said.Number(needed.NewtonMetres)} N·m at the motor's shaft of the {Said.Number(available.NewtonMetres)} N·m that it has at {Said.Number(context.Meant.CurrentLimit.Amperes)} A")
             : Unknown("the torque to break it away (machine.breakaway-torque); it starts if it needs no more than its running torque", "whether it starts, and how much torque boost it needs");
     }
 
     /// <summary>With the boost that the breakaway needs; without enough of it at any boost, what the motor has at rated flux.</summary>
     private static Torque Available(JobContext context)
     {
-        var atLimit = context.OnDrive!.LargestTorque(default).Torque;
-        return context.Boost is { IsEnough: false } ? Torque.FromNewtonMetres(Math.Min(atLimit.NewtonMetres, AtRatedFlux(context))) : atLimit;
+        var atLimit = context.Meant.OnDrive!.LargestTorque(default).Torque;
+        return context.Meant.Boost is { IsEnough: false } ? Torque.FromNewtonMetres(Math.Min(atLimit.NewtonMetres, AtRatedFlux(context))) : atLimit;
     }
 
     private static double AtRatedFlux(JobContext context) =>
-        Engineering.Drives.TorqueBoost.For(context.Circuit!, context.OnDrive!.Characteristic, context.BreakawayAtMotor!.Value) is Engineering.Drives.TorqueBoost.NotAttainable not
+        Engineering.Drives.TorqueBoost.For(context.Meant.Circuit!, context.Meant.OnDrive!.Characteristic, context.Meant.BreakawayAtMotor!.Value) is Engineering.Drives.TorqueBoost.NotAttainable not
             ? not.Largest.NewtonMetres
             : double.PositiveInfinity;
 
@@ -50,7 +50,7 @@ internal sealed class Breakaway() : Check("machine.breakaway", Stage.Coupled)
         new(Id, Severity.Blocker, Blocks, new Basis.Physics("torque at standstill from the motor's circuit at the drive's current limit"))
         {
             Title = "It will not break away",
-            Explanation = $"The machine needs {Said.Number(needed)} N·m at the motor's shaft to start, and motor and drive have {Said.Number(available)} N·m at the limit of {Said.Number(context.CurrentLimit.Amperes)} A: it would stand in current limit.",
+            Explanation = $"The machine needs {Said.Number(needed)} N·m at the motor's shaft to start, and motor and drive have {Said.Number(available)} N·m at the limit of {Said.Number(context.Meant.CurrentLimit.Amperes)} A: it would stand in current limit.",
             Remedy = "A drive with more overload current (heavy rating or a larger size), a larger motor or gear ratio, or a start without load.",
             Value = needed,
             Limit = available,

@@ -29,7 +29,7 @@ internal sealed class LowSpeedCooling() : Check("machine.low-speed-cooling", Sta
             return Fine("cooled at every speed");
         }
 
-        var rated_Hz = context.Nameplate!.Frequency.Hertz;
+        var rated_Hz = context.Meant.Nameplate!.Frequency.Hertz;
         if (context.Job.Operation.MinimumFrequency?.Value.Hertz is not { } lowest_Hz)
         {
             return LoadAt(context, HalfSpeed * rated_Hz) <= Light && LoadAt(context, 0.1 * rated_Hz) <= Light
@@ -50,8 +50,8 @@ internal sealed class LowSpeedCooling() : Check("machine.low-speed-cooling", Sta
 
     private static double LoadAt(JobContext context, double frequency_Hz)
     {
-        var speed = ElectricalFrequency.FromHertz(Math.Max(frequency_Hz, 0.1)).SynchronousSpeed(context.Circuit!.Poles);
-        return context.Motion!.Machine.LoadTorque(ShaftSpeed.FromRadiansPerSecond(speed.RadiansPerSecond)).NewtonMetres / context.Nameplate!.RatedTorque.NewtonMetres;
+        var speed = ElectricalFrequency.FromHertz(Math.Max(frequency_Hz, 0.1)).SynchronousSpeed(context.Meant.Circuit!.Poles);
+        return context.Meant.Motion!.Machine.LoadTorque(ShaftSpeed.FromRadiansPerSecond(speed.RadiansPerSecond)).NewtonMetres / context.Meant.Nameplate!.RatedTorque.NewtonMetres;
     }
 
     private CheckResult.Violated Screened(double lowest_Hz, double rated_Hz, double load) =>
@@ -68,8 +68,8 @@ internal sealed class LowSpeedCooling() : Check("machine.low-speed-cooling", Sta
     private CheckResult AgainstCurve(JobContext context, IReadOnlyList<(ElectricalFrequency Frequency, Fraction Torque)> curve)
     {
         var lowest_Hz = context.Job.Operation.MinimumFrequency?.Value.Hertz ?? 0;
-        var places = curve.Select(point => point.Frequency.Hertz).Where(hertz => hertz >= lowest_Hz && hertz <= context.Motion!.MaximumFrequency.Hertz)
-            .Append(lowest_Hz).Append(context.Motion!.MaximumFrequency.Hertz);
+        var places = curve.Select(point => point.Frequency.Hertz).Where(hertz => hertz >= lowest_Hz && hertz <= context.Meant.Motion!.MaximumFrequency.Hertz)
+            .Append(lowest_Hz).Append(context.Meant.Motion!.MaximumFrequency.Hertz);
         var (hertz, load, permitted) = places.Select(place => (place, LoadAt(context, place), Permitted(curve, place))).MaxBy(place => place.Item2 - place.Item3);
         return load <= permitted * 1.01
             ? Fine($"{Said.Percent(load)} at {Said.Number(hertz)} Hz of the {Said.Percent(permitted)} that the maker permits")

@@ -34,7 +34,7 @@ internal sealed class Overhauling() : Check("machine.overhauling", Stage.Coupled
 
     private static double? Regenerated_W(JobContext context)
     {
-        if (context.Motion is not { } motion || context.Job.Machine.Load.Value != LoadKind.Hoisting)
+        if (context.Meant.Motion is not { } motion || context.Job.Machine.Load.Value != LoadKind.Hoisting)
         {
             return null;
         }

@@ -5,8 +5,8 @@ namespace Runup.Commissioning.Checks.Machine;
 /// <summary>The highest frequency against the machine's largest speed.</summary>
 internal sealed class Overspeed() : Check("machine.overspeed", Stage.Bump)
 {
-    // A motor turns a little below its field; within this nothing is said.
-    private const double Tolerance = 0.005;
+    // Speeds are given to a per cent at best; the slip at full load is counted.
+    private const double Tolerance = 0.01;
 
     /// <inheritdoc/>
     public override CheckResult Judge(JobContext context)
@@ -16,20 +16,21 @@ internal sealed class Overspeed() : Check("machine.overspeed", Stage.Bump)
             return Unknown("the largest speed that the machine may have (machine.largest-speed)", "whether the highest frequency is too high for it");
         }
 
-        if (context.Nameplate is not { } plate)
+        if (context.Meant.Nameplate is not { } plate)
         {
             return Unknown(JobCheck.NoCircuit, "how fast the machine turns at the highest frequency");
         }
 
         var frequency = context.Job.Operation.MaximumFrequency.Value;
         var ratio = context.Job.Machine.GearRatio?.Value.Value is > 0 and var stated ? stated : 1;
-        var reached = frequency.SynchronousSpeed(plate.Poles).Rpm / ratio;
+        var slip_rpm = plate.SynchronousSpeed.Rpm - plate.Speed.Rpm;
+        var reached = (frequency.SynchronousSpeed(plate.Poles).Rpm - slip_rpm) / ratio;
         return reached <= largest.Rpm * (1 + Tolerance)
-            ? Fine($"at most {Said.Number(reached, 4)} rpm of the machine's {Said.Number(largest.Rpm, 4)} rpm")
+            ? Fine($"{Said.Number(reached, 4)} rpm at full load of the machine's {Said.Number(largest.Rpm, 4)} rpm")
             : new CheckResult.Violated(Id, Severity.Blocker, Blocks, new Basis.JobData("machine.largest-speed"))
             {
                 Title = "Faster than the machine may turn",
-                Explanation = $"{Said.Number(frequency.Hertz)} Hz turns the machine at up to {Said.Number(reached, 4)} rpm; it is for {Said.Number(largest.Rpm, 4)} rpm.",
+                Explanation = $"{Said.Number(frequency.Hertz)} Hz turns the machine at {Said.Number(reached, 4)} rpm; it is for {Said.Number(largest.Rpm, 4)} rpm.",
                 Remedy = $"A maximum frequency of {Said.Number(Allowed(largest, ratio, plate.Poles), 3)} Hz at most.",
                 Value = reached,
                 Limit = largest.Rpm,

@@ -31,7 +31,7 @@ internal sealed class ResistorFits() : Check("machine.braking-resistor", Stage.C
             return Unknown(missing, "whether the resistor takes the stop's peak and energy");
         }
 
-        if (context.Motion!.Braking is not { } demand)
+        if (context.Meant.Motion!.Braking is not { } demand)
         {
             return Unknown("the ramp asked for (operation.deceleration)", "whether the resistor takes the stop's peak and energy");
         }

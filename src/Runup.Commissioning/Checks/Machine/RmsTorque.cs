@@ -13,7 +13,7 @@ internal sealed class RmsTorque() : Check("machine.rms-torque", Stage.Coupled)
             return Fine("no duty cycle is named: the load is taken as continuous (machine.torque-range)");
         }
 
-        if (context.Nameplate is not { } plate)
+        if (context.Meant.Nameplate is not { } plate)
         {
             return Unknown(JobCheck.NoCircuit, "whether the motor stays within its rating over the cycle");
         }

@@ -19,10 +19,10 @@ internal sealed class RunUp() : Check("machine.acceleration", Stage.Coupled)
         }
 
         var asked = context.Job.Operation.Acceleration?.Value.Seconds;
-        return context.Motion!.Acceleration switch
+        return context.Meant.Motion!.Acceleration switch
         {
             Acceleration.Stalls { At.RadiansPerSecond: 0 } => Unknown("a machine that breaks away (machine.breakaway)", "how long the run-up takes"),
-            Acceleration.Stalls stalls => NeverThere(stalls),
+            Acceleration.Stalls => Unknown("a machine that comes up to speed (machine.torque-range)", "how long the run-up takes"),
             Acceleration.Reached reached when asked is not > 0 => Unknown(
                 "the ramp asked for (operation.acceleration)", $"whether it can be kept: the shortest is {Said.Number(reached.Shortest.Seconds)} s"),
             Acceleration.Reached reached => AgainstAsked(context, reached, asked.Value),
@@ -43,23 +43,12 @@ internal sealed class RunUp() : Check("machine.acceleration", Stage.Coupled)
         {
             Title = tooShort ? "Ramp up too short" : "Ramp up meets the current limit",
             Explanation = tooShort
-                ? $"{Said.Number(asked)} s are asked for, but with {Said.Number(context.CurrentLimit.Amperes)} A it takes at least {Said.Number(shortest)} s: the drive would ride its current limit and may trip."
-                : $"{Said.Number(asked)} s are asked for; a constant rate meets the current limit of {Said.Number(context.CurrentLimit.Amperes)} A on the way unless it takes {Said.Number(ramp)} s.",
+                ? $"{Said.Number(asked)} s are asked for, but with {Said.Number(context.Meant.CurrentLimit.Amperes)} A it takes at least {Said.Number(shortest)} s: the drive would ride its current limit and may trip."
+                : $"{Said.Number(asked)} s are asked for; a constant rate meets the current limit of {Said.Number(context.Meant.CurrentLimit.Amperes)} A on the way unless it takes {Said.Number(ramp)} s.",
             Remedy = $"A ramp of {Said.Number(Math.Ceiling(ramp * 1.1), 3)} s or longer, or a drive with more overload current.",
             Value = asked,
             Limit = tooShort ? shortest : ramp,
             Unit = "s",
         };
     }
-
-    private CheckResult.Violated NeverThere(Acceleration.Stalls stalls) =>
-        new(Id, Severity.Blocker, Blocks, Integration)
-        {
-            Title = "It does not come up to speed",
-            Explanation = $"At {Said.Number(stalls.At.Rpm)} rpm the machine asks for {Said.Number(stalls.Needed.NewtonMetres)} N·m at the motor's shaft and the motor has {Said.Number(stalls.Available.NewtonMetres)} N·m: it stays there.",
-            Remedy = "See machine.torque-range.",
-            Value = stalls.Needed.NewtonMetres,
-            Limit = stalls.Available.NewtonMetres,
-            Unit = "N·m",
-        };
 }

@@ -16,7 +16,7 @@ internal sealed class Stop() : Check("machine.deceleration", Stage.Coupled)
         }
 
         var asked = context.Job.Operation.Deceleration?.Value.Seconds;
-        return context.Motion!.DecelerationAsEquipped switch
+        return context.Meant.Motion!.DecelerationAsEquipped switch
         {
             Deceleration.GetsAway away => GetsAway(away),
             Deceleration.Stops stops when asked is not > 0 => Unknown(

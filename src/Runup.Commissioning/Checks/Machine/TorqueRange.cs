@@ -1,3 +1,4 @@
+using Runup.Engineering.Mechanics;
 using Runup.Quantities;
 
 namespace Runup.Commissioning.Checks.Machine;
@@ -25,6 +26,12 @@ internal sealed class TorqueRange() : Check("machine.torque-range", Stage.Couple
             return Stalls(context, stall);
         }
 
+        if (context.Meant.Motion!.Acceleration is Acceleration.Stalls { At.RadiansPerSecond: > 0 } onTheWay)
+        {
+            var hertz = onTheWay.At.RadiansPerSecond * context.Meant.Circuit!.Poles.Pairs / (2 * Math.PI);
+            return Stalls(context, (hertz, onTheWay.Needed.NewtonMetres, 0, onTheWay.Available.NewtonMetres));
+        }
+
         var worst = points.MaxBy(point => point.Load / point.Rated);
         return worst.Load > worst.Rated * Rounding
             ? Overloaded(context, worst)
@@ -33,11 +40,11 @@ internal sealed class TorqueRange() : Check("machine.torque-range", Stage.Couple
 
     private static IEnumerable<(double Hertz, double Load, double Rated, double Available)> Points(JobContext context)
     {
-        var motion = context.Motion!;
-        var rated_Nm = context.Nameplate!.RatedTorque.NewtonMetres;
+        var motion = context.Meant.Motion!;
+        var rated_Nm = context.Meant.Nameplate!.RatedTorque.NewtonMetres;
         var highest = motion.MaximumFrequency.Hertz;
         var lowest = Math.Clamp(context.Job.Operation.MinimumFrequency?.Value.Hertz ?? 0, highest * LowestPart, highest);
-        var slip = context.Nameplate.RatedSlip.Ratio * context.Nameplate.Frequency.Hertz;
+        var slip = context.Meant.Nameplate.RatedSlip.Ratio * context.Meant.Nameplate.Frequency.Hertz;
         for (var place = 0; place < Places; place++)
         {
             var hertz = lowest + ((highest - lowest) * place / (Places - 1));
@@ -46,7 +53,7 @@ internal sealed class TorqueRange() : Check("machine.torque-range", Stage.Couple
             yield return (
                 hertz,
                 motion.Machine.LoadTorque(shaft).NewtonMetres,
-                rated_Nm * Math.Min(1, context.Output.BaseFrequency.Hertz / hertz),
+                rated_Nm * Math.Min(1, context.Meant.Output.BaseFrequency.Hertz / hertz),
                 motion.Motor.LargestTorque(shaft).Torque.NewtonMetres);
         }
     }
@@ -55,8 +62,8 @@ internal sealed class TorqueRange() : Check("machine.torque-range", Stage.Couple
         new(Id, Severity.Blocker, Blocks, new Basis.Physics("torque from the motor's circuit at the drive's current limit and voltage"))
         {
             Title = "The load is more than motor and drive have",
-            Explanation = $"At {Said.Number(point.Hertz)} Hz the machine asks for {Said.Number(point.Load)} N·m at the motor's shaft, and the motor has {Said.Number(point.Available)} N·m at {Said.Number(context.CurrentLimit.Amperes)} A: it does not get there.",
-            Remedy = point.Hertz > context.Output.BaseFrequency.Hertz * 1.01
+            Explanation = $"At {Said.Number(point.Hertz)} Hz the machine asks for {Said.Number(point.Load)} N·m at the motor's shaft, and the motor has {Said.Number(point.Available)} N·m at {Said.Number(context.Meant.CurrentLimit.Amperes)} A: it does not get there.",
+            Remedy = point.Hertz > context.Meant.Output.BaseFrequency.Hertz * 1.01
                 ? "A lower maximum frequency, or another gear ratio: above base frequency the torque falls."
                 : "A larger motor and drive, another gear ratio, or less load; check torque and speed of the machine.",
             Value = point.Load,

@@ -13,7 +13,7 @@ internal sealed class FieldWeakening() : Check("motor.field-weakening", Stage.Co
     /// <inheritdoc/>
     public override CheckResult Judge(JobContext context)
     {
-        var (highest, corner) = (context.Job.Operation.MaximumFrequency.Value.Hertz, context.Output.BaseFrequency.Hertz);
+        var (highest, corner) = (context.Job.Operation.MaximumFrequency.Value.Hertz, context.Meant.Output.BaseFrequency.Hertz);
         if (highest <= corner * Rounding)
         {
             return Fine($"{Said.Number(highest)} Hz, full flux up to {Said.Number(corner)} Hz");
@@ -24,16 +24,33 @@ internal sealed class FieldWeakening() : Check("motor.field-weakening", Stage.Co
             return Unknown(missing, $"whether the motor still carries the load at {Said.Number(highest)} Hz");
         }
 
-        var motion = context.Motion!;
+        var motion = context.Meant.Motion!;
         var breakdown = Breakdown.Of(motion.Motor.Circuit, motion.Motor.Characteristic.At(motion.MaximumFrequency), motion.MaximumFrequency).Torque.NewtonMetres;
         var synchronous = motion.MaximumFrequency.SynchronousSpeed(motion.Motor.Circuit.Poles).RadiansPerSecond;
-        var load = motion.Machine.LoadTorque(Quantities.ShaftSpeed.FromRadiansPerSecond(synchronous * (1 - context.Nameplate!.RatedSlip.Ratio))).NewtonMetres;
-        return load * Reserve <= breakdown
-            ? Fine($"{Said.Number(load)} N·m at {Said.Number(highest)} Hz of a breakdown torque of {Said.Number(breakdown)} N·m")
-            : Finding(highest, corner, load, breakdown);
+        var load = motion.Machine.LoadTorque(Quantities.ShaftSpeed.FromRadiansPerSecond(synchronous * (1 - context.Meant.Nameplate!.RatedSlip.Ratio))).NewtonMetres;
+        var continuous = context.Meant.Nameplate.RatedTorque.NewtonMetres * corner / highest;
+        if (load * Reserve > breakdown)
+        {
+            return BreaksDown(highest, corner, load, breakdown);
+        }
+
+        return load > continuous * Rounding * Rounding
+            ? Overloads(highest, corner, load, continuous)
+            : Fine($"{Said.Number(load)} N·m at {Said.Number(highest)} Hz; the motor has {Said.Number(continuous)} N·m continuously there and breaks down at {Said.Number(breakdown)} N·m");
     }
 
-    private CheckResult.Violated Finding(double highest, double corner, double load, double breakdown)
+    private CheckResult.Violated Overloads(double highest, double corner, double load, double continuous) =>
+        new(Id, Severity.Caution, Blocks, new Basis.Physics("above base frequency T = T_N·f_b/f at rated current"))
+        {
+            Title = "More load above base frequency than the motor carries there",
+            Explanation = $"Above {Said.Number(corner)} Hz the voltage stays and the torque falls: at {Said.Number(highest)} Hz the motor gives {Said.Number(continuous)} N·m continuously and the machine asks for {Said.Number(load)} N·m.",
+            Remedy = "A lower maximum frequency, another gear ratio, or a larger motor.",
+            Value = load,
+            Limit = continuous,
+            Unit = "N·m",
+        };
+
+    private CheckResult.Violated BreaksDown(double highest, double corner, double load, double breakdown)
     {
         var beyond = load >= breakdown;
         return new(

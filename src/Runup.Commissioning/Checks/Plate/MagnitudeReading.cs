@@ -29,6 +29,12 @@ internal abstract record MagnitudeReading
     /// <param name="Basis">What it rests on.</param>
     internal sealed record Slip(MagnitudeSlip Kind, double Factor, double Ratio, Basis Basis) : MagnitudeReading;
 
+    /// <summary>Power factor or efficiency is unusual as printed, and usual as the others imply it: that one was misread.</summary>
+    /// <param name="PowerFactor">Whether it is the power factor; else the efficiency.</param>
+    /// <param name="Implied">The value that the others imply.</param>
+    /// <param name="Ratio">Found over expected.</param>
+    internal sealed record Misread(bool PowerFactor, double Implied, double Ratio) : MagnitudeReading;
+
     /// <summary>They disagree, and no single slip explains it.</summary>
     internal sealed record Unexplained(double Ratio, Basis Basis) : MagnitudeReading;
 

@@ -11,6 +11,11 @@ internal sealed class PowerBalance() : PlateCheck("plate.power-balance")
     {
         MagnitudeReading.Unusable => NotAnInductionPlate(context),
         MagnitudeReading.Unexplained unexplained => Finding(context, unexplained.Ratio, unexplained.Basis, null),
+        MagnitudeReading.Misread misread => Finding(
+            context,
+            misread.Ratio,
+            new Basis.Physics("P = √3·U·I·cos φ·η"),
+            $"{(misread.PowerFactor ? $"a power factor of {Said.Number(misread.Implied)}" : $"an efficiency of {Said.Percent(misread.Implied)}")} would agree"),
         MagnitudeReading.Slip { Kind: MagnitudeSlip.TenTooMuch or MagnitudeSlip.TenTooLittle } ten => Finding(context, ten.Ratio, ten.Basis, "a decimal point may have slipped"),
         MagnitudeReading.Slip => Unknown("the correction of the slip that another finding names", "whether the rest of the plate agrees"),
         MagnitudeReading.Agree { Printed: true } agree => Fine($"P/(√3·U·I·cos φ·η) = {Said.Number(agree.Ratio)}"),
@@ -20,7 +25,7 @@ internal sealed class PowerBalance() : PlateCheck("plate.power-balance")
     private CheckResult.Violated Finding(PlateContext context, double ratio, Basis basis, string? hint)
     {
         var figures = context.Figures;
-        var gross = Math.Abs(Math.Log(ratio)) > Gross;
+        var gross = Math.Abs(Math.Log(ratio)) > Gross && context.Magnitudes is not MagnitudeReading.Misread;
         var known = figures.PrintedProduct is not null ? ", power factor and efficiency" : string.Empty;
         return new(Id, gross && basis.MayBlock ? Severity.Blocker : Severity.Caution, Blocks, basis)
         {

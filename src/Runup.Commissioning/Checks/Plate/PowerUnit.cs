@@ -14,6 +14,7 @@ internal sealed class PowerUnit() : PlateCheck("plate.power-unit")
         MagnitudeReading.EitherUnit either => Unknown(
             "power factor and efficiency (motor.plate.power-factor, motor.plate.efficiency)",
             $"whether the output is {Written(context)} or {InOtherUnit(context, either.OtherOutput_W)}: without them both would be usual for {Said.Number(context.Figures.Current_A)} A"),
+        MagnitudeReading.Misread misread => Fine($"power factor or efficiency was misread (plate.power-balance), not the output's unit: {Said.Number(misread.Ratio)}"),
         MagnitudeReading.Agree agree => Fine($"P/(√3·U·I) is {Said.Number(context.Figures.ImpliedProduct)}, {Said.Number(agree.Ratio)} of what is expected"),
         _ => throw new System.Diagnostics.UnreachableException(),
     };

@@ -6,7 +6,8 @@ namespace Runup.Commissioning.Checks.Plate;
 /// <summary>An efficiency that cannot be, that is not that of its class, or that stands in the wrong field.</summary>
 internal sealed class PrintedEfficiency() : PlateCheck("plate.efficiency")
 {
-    private const double Margin = 0.02;
+    private const double MarginBelow = 0.02;
+    private const double MarginAbove = 0.01;
 
     // The tolerance of IEC 60034-1 on (1 − η), from memory, is for measured values: the plate prints the nominal one. Half a point more for rounding.
     private const double ClassTolerance = 0.15;
@@ -61,7 +62,9 @@ internal sealed class PrintedEfficiency() : PlateCheck("plate.efficiency")
     {
         var output = context.Figures.Output_W;
         var (low, high) = UsualMotors.Efficiency(output, context.Speed.Poles ?? 4);
-        if ((efficiency >= low - Margin && efficiency <= high + Margin && !IsSwappedWithPowerFactor(context)) || context.Magnitudes is MagnitudeReading.Slip)
+        var usual = efficiency >= low - MarginBelow && efficiency <= high + MarginAbove && !IsSwappedWithPowerFactor(context);
+        var misread = context.Magnitudes is MagnitudeReading.Misread { PowerFactor: false };
+        if (!misread && (usual || context.Magnitudes is MagnitudeReading.Slip or MagnitudeReading.Misread))
         {
             return null;
         }

@@ -17,6 +17,11 @@ internal sealed class PrintedMagnitudes(PlateContext context, double printedProd
             return new MagnitudeReading.Agree(ratio, Printed: true);
         }
 
+        if (Misread(ratio) is { } misread)
+        {
+            return misread;
+        }
+
         var nearest = Candidates()
             .Select(candidate => (candidate.Kind, candidate.Factor, Distance: Math.Abs(Math.Log(ratio / candidate.Factor)), candidate.Reach))
             .Where(candidate => candidate.Distance <= candidate.Reach)
@@ -27,6 +32,20 @@ internal sealed class PrintedMagnitudes(PlateContext context, double printedProd
             ? new MagnitudeReading.Unexplained(ratio, basis)
             : new MagnitudeReading.Slip(nearest[0].Kind, nearest[0].Factor, ratio, basis);
     }
+
+    /// <summary>Whether one of the two factors is unusual as printed, and usual as the others imply it.</summary>
+    private MagnitudeReading.Misread? Misread(double ratio)
+    {
+        var figures = context.Figures;
+        var poles = context.Speed.Poles ?? 4;
+        var (powerFactor, efficiency) = (UsualMotors.PowerFactor(figures.Output_W, poles), UsualMotors.Efficiency(figures.Output_W, poles));
+        var (impliedPowerFactor, impliedEfficiency) = (figures.PowerFactor!.Value * ratio, figures.Efficiency!.Value * ratio);
+        var ofPowerFactor = IsOutside(figures.PowerFactor.Value, powerFactor) && !IsOutside(impliedPowerFactor, powerFactor);
+        var ofEfficiency = IsOutside(figures.Efficiency.Value, efficiency) && !IsOutside(impliedEfficiency, efficiency);
+        return ofPowerFactor == ofEfficiency ? null : new(ofPowerFactor, ofPowerFactor ? impliedPowerFactor : impliedEfficiency, ratio);
+    }
+
+    private static bool IsOutside(double value, (double Low, double High) usual) => value < usual.Low || value > usual.High;
 
     private IEnumerable<(MagnitudeSlip Kind, double Factor, double Reach)> Candidates()
     {

@@ -33,8 +33,9 @@ internal sealed class PrintedPowerFactor() : PlateCheck("plate.power-factor")
 
         var poles = context.Speed.Poles ?? 4;
         var (low, high) = UsualMotors.PowerFactor(context.Figures.Output_W, poles);
-        var outside = powerFactor < low - Margin || powerFactor > high + Margin;
-        return outside && context.Magnitudes is MagnitudeReading.Agree or MagnitudeReading.Unexplained && outside
+        var misread = context.Magnitudes is MagnitudeReading.Misread { PowerFactor: true };
+        var outside = (powerFactor < low - Margin || powerFactor > high + Margin) && context.Magnitudes is (MagnitudeReading.Agree or MagnitudeReading.Unexplained);
+        return misread || outside
             ? Unusual(context, powerFactor, low, high, poles)
             : Fine($"{Said.Number(powerFactor)} for {Said.Kilowatts(context.Figures.Output_W)}");
     }

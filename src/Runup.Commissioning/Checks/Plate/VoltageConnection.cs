@@ -93,7 +93,7 @@ internal sealed class VoltageConnection() : PlateCheck("plate.voltage-connection
             return Fine($"{Said.Number(motor_V)} V on a supply of {Said.Number(supply_V)} V");
         }
 
-        if (VoltageBeyondRated.IsMeant(context.Plate, context.Supply, context.Operation))
+        if (VoltageBeyondRated.IsMeant(motor_V, context.Figures.Frequency_Hz, context.Supply, context.Operation))
         {
             return Fine($"{Said.Number(motor_V)} V winding on {Said.Number(supply_V)} V, run to {Said.Number(context.Operation!.MaximumFrequency.Value.Hertz)} Hz at rated flux");
         }
