@@ -4,6 +4,7 @@ using Runup.Commissioning.Survey;
 using Runup.Engineering;
 using Runup.Engineering.Drives;
 using Runup.Engineering.Motors;
+using Runup.Quantities;
 
 namespace Runup.Commissioning.Checks;
 
@@ -59,6 +60,12 @@ public sealed class JobContext
 
     /// <summary>To which voltage and frequency the motor is led, by the plate as printed.</summary>
     public IntendedOutput Output => Printed.Output;
+
+    /// <summary>The current limit that the plan sets.</summary>
+    public LineCurrent CurrentLimit => Printed.CurrentLimit;
+
+    /// <summary>Run-up and stop, by the plate as printed; null where motor or machine are not known well enough.</summary>
+    public Motion? Motion => Printed.Motion;
 
     /// <summary>Motors on the drive.</summary>
     public int MotorCount => Printed.MotorCount;
