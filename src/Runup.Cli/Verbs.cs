@@ -1,6 +1,7 @@
 using Runup.Cli.Checks;
 using Runup.Cli.Demo;
 using Runup.Cli.Entry;
+using Runup.Cli.Handover;
 using Runup.Cli.Plan;
 using Runup.Cli.Rehearsal;
 using Runup.Cli.Sheet;
@@ -53,5 +54,8 @@ internal static class Verbs
         config.AddCommand<RestoreCommand>("restore")
             .WithDescription("Back to as found, with the same proofs")
             .WithExample("restore", "swp-101.job.yaml", "--link", "tcp://192.168.1.40:502/1");
+        config.AddCommand<HandoverCommand>("handover")
+            .WithDescription("The report, and the file that restores the drive")
+            .WithExample("handover", "swp-101.job.yaml");
     }
 }

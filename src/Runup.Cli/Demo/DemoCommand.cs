@@ -2,6 +2,7 @@ using System.ComponentModel;
 using System.Net;
 using Runup.Cli.Checks;
 using Runup.Cli.Entry;
+using Runup.Cli.Handover;
 using Runup.Cli.Rehearsal;
 using Runup.Cli.Simulate;
 using Runup.Cli.Survey;
@@ -82,7 +83,7 @@ internal sealed class DemoCommand : AsyncCommand<DemoCommand.Settings>
         page.Line($"Run commands now come from: {run.RunSource}. {person.Confirmations} things were confirmed by name in all.");
 
         page.Heading("6. Handover");
-
+        HandoverPage.Write(page, await HandoverFiles.Write(job, records, time, cancellationToken));
         return (int)ExitStatus.Fine;
     }
 

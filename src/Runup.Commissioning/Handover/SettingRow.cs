@@ -38,7 +38,8 @@ public sealed record SettingRow(string Name, string Value, Rank Rank, string Rea
         var unit => $"{Plain(si / form.SiPerUnit)} {unit}",
     };
 
-    private static string Plain(double value) => value.ToString("G5", CultureInfo.InvariantCulture);
+    // Four digits, and a large number whole: a bit rate is no approximation.
+    private static string Plain(double value) => value.ToString(Math.Abs(value) >= 1000 ? "0" : "G4", CultureInfo.InvariantCulture);
 
     private static string? Between(PlannedSetting line) => line.Setting.Form is not SettingForm.Numeric form ? null : (line.Low, line.High) switch
     {

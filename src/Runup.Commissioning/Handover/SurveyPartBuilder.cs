@@ -64,7 +64,10 @@ internal sealed class SurveyPartBuilder(string title)
 
     // What was written is shown again only where it says more than the value does.
     private static bool Reads(string value, string written) =>
-        value.StartsWith(written, StringComparison.OrdinalIgnoreCase) || value.Contains($"({written})", StringComparison.Ordinal);
+        value.StartsWith(written, StringComparison.OrdinalIgnoreCase) || SameNumber(value, written) || value.Contains($"({written})", StringComparison.Ordinal);
+
+    private static bool SameNumber(string value, string written) =>
+        decimal.TryParse(value, NumberStyles.Number, CultureInfo.InvariantCulture, out var a) && decimal.TryParse(written, NumberStyles.Number, CultureInfo.InvariantCulture, out var b) && a == b;
 
     private static string? Note<T>(Datum<T> datum) => (datum.Note, datum.Error) switch
     {

@@ -24,7 +24,7 @@ internal static class RecordSection
             return;
         }
 
-        html.In("table", "tight", table => table
+        html.In("table", "tight confirmed", table => table
             .Own("<thead><tr><th>When</th><th>What</th><th>By</th><th>Remark</th></tr></thead>\n")
             .In("tbody", null, body =>
             {

@@ -1,0 +1,95 @@
+using System.Security.Cryptography;
+using System.Text;
+using Runup.Cli.Entry;
+using Runup.Cli.Survey;
+using Runup.Cli.Terminal;
+using Runup.Commissioning.Checks;
+using Runup.Commissioning.Entry;
+using Runup.Commissioning.FirstRun;
+using Runup.Commissioning.Handover;
+using Runup.Commissioning.Plan;
+using Runup.Commissioning.Records;
+using Runup.Profiles;
+using Runup.Reports.Handover;
+
+namespace Runup.Cli.Handover;
+
+/// <summary>The files of a handover, as they were written.</summary>
+/// <param name="Model">What they say.</param>
+/// <param name="Report">The report.</param>
+/// <param name="Restore">The file that restores the drive; null where nothing was read of it.</param>
+internal sealed record HandoverFiles(HandoverModel Model, string Report, string? Restore)
+{
+    /// <summary>Writes report and restore file into the site's folder <c>handover</c>, and records their checksums.</summary>
+    /// <exception cref="Complaint">The folder can't be written.</exception>
+    internal static async Task<HandoverFiles> Write(LoadedJob job, IRecords records, TimeProvider time, CancellationToken cancellation)
+    {
+        var model = HandoverModel.Of(await Sources(job, records, time, cancellation));
+        var folder = Path.Combine(job.Folder, "handover");
+        var report = await Keep(folder, $"{FileName(job.Job.Tag)}.handover.html", HandoverReport.Write(model), job.Job.Tag, records, cancellation);
+        var restore = model.Restore is { } file
+            ? await Keep(folder, $"{FileName(job.Job.Tag)}.restore.json", RestoreText.Write(file), job.Job.Tag, records, cancellation)
+            : null;
+        return new(model, report, restore);
+    }
+
+    private static async Task<HandoverSources> Sources(LoadedJob job, IRecords records, TimeProvider time, CancellationToken cancellation)
+    {
+        var record = await records.Of(job.Job.Tag, cancellation);
+        var plan = SettingsPlan.For(job.Context);
+        var checks = CheckList.Judge(job.Context);
+        var sheet = Profiles.Sheet.For(job.Profile, job.Size, plan.Values, ParameterValues.Defaults(job.Profile, job.Size));
+        var steps = FirstRunPlan.For(new FirstRunTask
+        {
+            Job = job.Job,
+            Profile = job.Profile,
+            Size = job.Size,
+            Plan = plan.Values,
+            Sheet = EntrySheet.From(sheet),
+            Predictions = new NothingPredicted(),
+            Verdict = checks.Verdict,
+        });
+        return new()
+        {
+            Context = job.Context,
+            JobSha256 = JobTaken.Of(job).Sha256,
+            Profile = job.Profile,
+            Size = job.Size,
+            Checks = checks,
+            Plan = plan,
+            Sheet = sheet,
+            Record = record,
+            Steps = [.. steps.Steps.Select(s => new PlannedStep(s.Id, s.Title)), .. PutBack(record)],
+            WrittenAt = time.GetLocalNow(),
+            WrittenBy = $"Runup {typeof(HandoverFiles).Assembly.GetName().Version!.ToString(3)}",
+        };
+    }
+
+    // Nobody plans it: it follows whenever the guided run changed a setting.
+    private static IEnumerable<PlannedStep> PutBack(IReadOnlyList<Recorded> record) =>
+        record.Any(r => r.Body is RecordBody.StepBegun { Step: GuidedSettings.PutBackStep })
+            ? [new(GuidedSettings.PutBackStep, "The job's own settings are put back after the guided run and read back.")]
+            : [];
+
+    // First beside, then in its place: a file that is there is whole.
+    private static async Task<string> Keep(string folder, string name, string text, string tag, IRecords records, CancellationToken cancellation)
+    {
+        var (file, bytes) = (Path.Combine(folder, name), Encoding.UTF8.GetBytes(text));
+        try
+        {
+            Directory.CreateDirectory(folder);
+            await File.WriteAllBytesAsync($"{file}.part", bytes, cancellation);
+            File.Move($"{file}.part", file, overwrite: true);
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            throw new Complaint(ExitStatus.BadInput, $"runup: {file} can't be written: {e.Message}");
+        }
+
+        await records.Append(tag, new RecordBody.HandoverWritten(name, Convert.ToHexStringLower(SHA256.HashData(bytes))), cancellation);
+        return file;
+    }
+
+    // A tag may hold what no file system takes.
+    private static string FileName(string tag) => string.Concat(tag.Select(c => char.IsAsciiLetterOrDigit(c) || c is '-' or '_' or '.' ? c : '-'));
+}
