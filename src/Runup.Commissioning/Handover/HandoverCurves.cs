@@ -53,7 +53,7 @@ public sealed record HandoverCurves
             return null;
         }
 
-        var limit = (held.Number(Setting.CurrentLimit) ?? context.CurrentLimit.Amperes) / context.MotorCount;
+        var limit = (held.Number(Setting.CurrentLimit) ?? context.Printed.CurrentLimit.Amperes) / context.MotorCount;
         var highest = held.Number(Setting.MaximumFrequency) ?? context.Job.Operation.MaximumFrequency.Value.Hertz;
         return limit > 0 && highest > 0
             ? Of(circuit, plate, FirstRunPredictions.Characteristic(held, plate), LineCurrent.FromAmperes(limit), ElectricalFrequency.FromHertz(highest), context.Machine.Machine)
