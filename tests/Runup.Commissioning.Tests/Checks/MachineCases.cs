@@ -126,7 +126,7 @@ public sealed class MachineCases
     {
         var report = Jobs.Screw().With((MachineSurvey m) => m with { LargestSpeed = new(ShaftSpeed.FromRpm(60)) }).Judge(2.2);
         var finding = (CheckResult.Violated)report.Of("machine.overspeed");
-        
+
         // 1440 rpm at full load over the gear of 20.
         finding.Value!.Value.ShouldBe(72, 1e-9);
         report.Verdict.MayBeBumped.ShouldBeFalse();
