@@ -17,11 +17,14 @@ internal sealed class ReadinessLine(Socket socket, TcpConversation conversation,
 
     public ulong Key => key;
 
+    /// <summary>Whether a reply waits for room.</summary>
+    public bool HoldsReply => _waitingEnd > 0;
+
     /// <summary>Goes on as far as it can without waiting.</summary>
     /// <param name="reply">A frame's memory, shared by all lines of the loop.</param>
     /// <param name="epoll">Where to ask for room.</param>
     /// <returns>False when the line is to be closed.</returns>
-    public bool Attend(Span<byte> reply, Epoll epoll) => _waitingEnd > 0 ? Resume(reply, epoll) : Receive(reply, epoll);
+    public bool Attend(Span<byte> reply, Epoll epoll) => HoldsReply ? Resume(reply, epoll) : Receive(reply, epoll);
 
     private bool Receive(Span<byte> reply, Epoll epoll)
     {
