@@ -17,6 +17,11 @@ internal sealed class RehearseCommand : Command<RehearseCommand.Settings>
     {
         var job = LoadedJob.From(settings.Job);
         var result = Result(job, JobRehearsal.Of(job.Context, SettingsPlan.For(job.Context), job.Profile, job.Size, cancellation: cancellationToken));
+        if (settings.Plot is { } plot)
+        {
+            File.WriteAllText(plot, RehearsalPlot.Svg(result, job));
+        }
+
         if (settings.Json)
         {
             Write(result);
