@@ -84,7 +84,7 @@ public sealed record HandoverModel
             Stages = StageFacts.Of(sources.Checks, story, parameters, steps),
             Open = OpenPoints.Of(sources, story, parameters, steps),
             Cautions = HandoverCaution.Of(sources.Job, sources.Plan.Values, story),
-            Facts = SetFacts.Of(sources.Job, sources.Profile, sources.Size, story),
+            Facts = SetFacts.Of(sources.Context, sources.Profile, sources.Size, story),
             RatedCurrent = sources.Job.Motor.Plate.Current.Value,
             BusLevels = BusLevelsOf(sources.Context.Rating),
             Survey = SurveyTable.Of(sources.Job),

@@ -1,4 +1,4 @@
-using Runup.Commissioning.Survey;
+using Runup.Commissioning.Checks;
 using Runup.Profiles;
 using Runup.Quantities;
 
@@ -7,18 +7,19 @@ namespace Runup.Commissioning.Handover;
 /// <summary>The set in a few lines.</summary>
 internal static class SetFacts
 {
-    public static IReadOnlyList<(string Name, string Value)> Of(Job job, DriveProfile profile, DriveSize size, RecordStory story)
+    public static IReadOnlyList<(string Name, string Value)> Of(JobContext context, DriveProfile profile, DriveSize size, RecordStory story)
     {
+        var job = context.Job;
         var plate = job.Motor.Plate;
         var machine = job.Machine;
         return
         [
-            ("Motor", Join(BothUnits.Write(plate.Output.Value), BothUnits.Write(plate.Voltage.Value), plate.Connection?.Value.ToString().ToLowerInvariant(),
+            ("Motor", Join(BothUnits.Write(plate.Output.Value), BothUnits.Write(plate.Voltage.Value), plate.Connection?.Value.Words(),
                 BothUnits.Write(plate.Current.Value), BothUnits.Write(plate.Frequency.Value), BothUnits.Write(plate.Speed.Value))),
-            ("Rated torque", $"{BothUnits.Write(plate.Output.Value.TorqueAt(plate.Speed.Value))}, which is 100 % in the readings"),
+            ("Rated torque", context.Nameplate is { } known ? $"{BothUnits.Write(known.RatedTorque)}, which is 100 % in the readings" : "not known from the plate"),
             ("Drive", Join($"{profile.Title}, size {size.Name}", story.LastRead?.Body.Identity is { } identity ? $"answers as {identity}" : null)),
             ("Supply", Join(BothUnits.Write(job.Supply.Voltage.Value), BothUnits.Write(job.Supply.Frequency.Value), job.Supply.Earthing?.Value)),
-            ("Machine", Join($"{machine.Load.Value.ToString().ToLowerInvariant()} load",
+            ("Machine", Join($"{machine.Load.Value.Words()} load",
                 machine.Torque is { } torque && machine.AtSpeed is { } speed ? $"{BothUnits.Write(torque.Value)} at {BothUnits.Write(speed.Value)}" : null)),
             ("Range", Join($"{Hertz(job.Operation.MinimumFrequency?.Value)} to {Hertz(job.Operation.MaximumFrequency.Value)}", job.Operation.Directions?.Value)),
         ];

@@ -27,7 +27,7 @@ internal sealed class SurveyPartBuilder(string title)
 
     /// <summary>One of a set; its absence is named.</summary>
     public SurveyPartBuilder OneOf<T>(string name, Datum<T>? datum)
-        where T : struct, Enum => Add(name, datum, v => Words(v.ToString()));
+        where T : struct, Enum => Add(name, datum, v => v.Words());
 
     /// <summary>What most sets do without: its absence is not named.</summary>
     public SurveyPartBuilder Optional(Action<SurveyPartBuilder> add)
@@ -76,6 +76,4 @@ internal sealed class SurveyPartBuilder(string title)
         (null, { } error) => $"±{error}",
         ({ } note, { } error) => $"±{error}; {note}",
     };
-
-    private static string Words(string name) => string.Concat(name.Select((c, i) => char.IsUpper(c) && i > 0 ? $"-{char.ToLowerInvariant(c)}" : char.ToLowerInvariant(c).ToString()));
 }

@@ -37,7 +37,7 @@ public static class SurveyTable
             .Word("Insulation class", p.InsulationClass).Word("Cooling", p.Cooling).Word("Duty", p.Duty).YesNo("Marked for inverter duty", p.InverterDuty);
         foreach (var other in p.OtherRatings)
         {
-            part.Quantity($"Also on the plate: {other.Connection?.Value.ToString().ToLowerInvariant() ?? "other connection"}", other.Voltage);
+            part.Quantity($"Also on the plate: {other.Connection?.Value.Words() ?? "other connection"}", other.Voltage);
         }
 
         return part.Quantity("Rotor inertia", m.Inertia).Word("Sensor in the winding", m.ThermalSensor).YesNo("Mechanical brake", m.Brake)
