@@ -17,6 +17,9 @@ public sealed class OutsideReaderTests : IDisposable
 
         (await Python(script, folder.Database)).ShouldBe((0, entries[^1].Hash));
 
+        (await Python(script, folder.Database, entries[2].Hash)).ShouldBe((0, entries[^1].Hash));
+        (await Python(script, folder.Database, new string('a', 64))).ShouldBe((1, "the printed head is not in it"));
+
         folder.Sql("DROP TRIGGER entries_no_update; UPDATE entries SET tag = 'P-102' WHERE sequence = 3");
         (await Python(script, folder.Database)).ShouldBe((1, "entry 3 was changed"));
     }

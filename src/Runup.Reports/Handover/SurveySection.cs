@@ -48,7 +48,7 @@ internal static class SurveySection
             return;
         }
 
-        html.In("table", "tight", table => table
+        html.In("table", "tight assumed", table => table
             .Own("<thead><tr><th>What</th><th>Value</th><th>Source</th></tr></thead>\n")
             .In("tbody", null, body =>
             {
