@@ -29,12 +29,12 @@ internal sealed class ModbusBench : IContractBench, IAsyncDisposable
         set => Device.Mishap = value;
     }
 
-    internal static async Task<ModbusBench> Start()
+    internal static async Task<ModbusBench> Start(FrameTap? tap = null)
     {
         var drive = new BenchDrive(TimeProvider.System);
         var device = new BenchDevice(drive);
         var listening = ((ServerStart.Listening)ModbusTcpServer.Start(UnitRouting.Device(device, new UnitId(1)), new ModbusTcpServerOptions())).Server;
-        var links = new ModbusDriveLinks(new("127.0.0.1", listening.Endpoint.Port, 1), BenchMake.Profile, TimeProvider.System);
+        var links = new ModbusDriveLinks(new("127.0.0.1", listening.Endpoint.Port, 1), BenchMake.Profile, TimeProvider.System, tap);
         var link = (await links.Open(default)).ShouldBeOfType<LinkOpening.Opened>().Link;
         return new(listening, drive, device, link);
     }

@@ -62,7 +62,7 @@ internal sealed class BusLossTest(FirstRunSession session, FirstRunStep step, St
             return session.Ending(step, (await run.Stop(new RunEnding.HoldEnded(hold.End ?? HoldEnd.Silent)))!);
         }
 
-        if (await run.Read() is not { } status)
+        if (await run.Look() is not { } status)
         {
             return session.Ending(step, (await run.Stop(new RunEnding.NotReached("no reading came after the silence")))!);
         }

@@ -75,7 +75,7 @@ internal sealed class FirstRunSession(FirstRunTask task, FirstRunPlan plan, IDri
         if (hold is not null)
         {
             var ends = cancellation.Register(() => hold.Release(HoldEnd.Released));
-            hold.Lost.Register(() => ends.Dispose());
+            hold.Lost.Register(() => ends.Unregister());
         }
 
         return hold;

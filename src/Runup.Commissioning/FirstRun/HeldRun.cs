@@ -38,6 +38,7 @@ internal sealed class HeldRun(IDriveLink link, RunPermit permit, RunHold hold, T
         }
 
         var from = time.GetTimestamp();
+        var blind = 0;
         while (await hold.Renewal())
         {
             if (await Renew(frequencyHz) is { } ending)
@@ -52,11 +53,16 @@ internal sealed class HeldRun(IDriveLink link, RunPermit permit, RunHold hold, T
                     return await Off(tripped);
                 }
 
+                blind = 0;
                 samples.Add(new(Elapsed, status));
                 if (enough(samples[^1]))
                 {
                     return null;
                 }
+            }
+            else if (hold.IsHeld() && ++blind == 2)
+            {
+                return await Stop(new RunEnding.NotReached("twice in a row no readings came"));
             }
 
             if (time.GetElapsedTime(from) > limit)
@@ -131,9 +137,10 @@ internal sealed class HeldRun(IDriveLink link, RunPermit permit, RunHold hold, T
     {
         var from = time.GetTimestamp();
         var lowest = double.PositiveInfinity;
+        var still = 0;
         while (time.GetElapsedTime(from) < rampLimit)
         {
-            if (await Exchange(link.Status, CancellationToken.None) is not LinkReply<DriveStatus>.Answered { Value: var status })
+            if (await Read() is not { } status)
             {
                 return new RunEnding.FellSilent("no reading came while it was stopping");
             }
@@ -144,7 +151,9 @@ internal sealed class HeldRun(IDriveLink link, RunPermit permit, RunHold hold, T
                 return await Off(tripped);
             }
 
-            if (Standstill.Is(status))
+            // Two in a row: the last of a ramp rounds to nothing on the display before the drive is done.
+            still = Standstill.Is(status) ? still + 1 : 0;
+            if (still == 2)
             {
                 return null;
             }
@@ -161,8 +170,20 @@ internal sealed class HeldRun(IDriveLink link, RunPermit permit, RunHold hold, T
         return new RunEnding.FellSilent($"it does not stand {rampLimit.TotalSeconds:0.#} s after the stop");
     }
 
+    /// <summary>A reading of a motor that is stopping; none when three in a row do not come.</summary>
+    public async Task<DriveStatus?> Read()
+    {
+        DriveStatus? status = null;
+        for (var attempt = 1; attempt <= 3 && status is null; attempt++)
+        {
+            status = (await Exchange(link.Status, CancellationToken.None) as LinkReply<DriveStatus>.Answered)?.Value;
+        }
+
+        return status;
+    }
+
     /// <summary>One reading within its time, or none.</summary>
-    public async Task<DriveStatus?> Read() => (await Exchange(link.Status, CancellationToken.None) as LinkReply<DriveStatus>.Answered)?.Value;
+    public async Task<DriveStatus?> Look() => (await Exchange(link.Status, CancellationToken.None) as LinkReply<DriveStatus>.Answered)?.Value;
 
     private static RunEnding.Tripped? Trip(DriveStatus status) =>
         status.State is PowerState.Fault or PowerState.FaultReactionActive ? new(status.Trip) : null;

@@ -12,6 +12,9 @@ internal static class PutBack
     // Drives hold their output for a moment at 0 Hz and take no parameters meanwhile.
     private static readonly TimeSpan AfterStop = TimeSpan.FromSeconds(1);
 
+    // After a trip the shaft runs out by itself.
+    private static readonly TimeSpan RunOut = TimeSpan.FromMinutes(2);
+
     /// <summary>Parameters that do not hold the job's own value afterwards, with why.</summary>
     public static async Task<IReadOnlyDictionary<string, string>> Run(FirstRunSession session, CancellationToken cancellation)
     {
@@ -31,7 +34,7 @@ internal static class PutBack
     private static async Task<string?> Write(FirstRunSession session, CancellationToken cancellation)
     {
         await Task.Delay(AfterStop, session.Time, cancellation);
-        if (await session.Link.Status(cancellation) is not LinkReply<DriveStatus>.Answered { Value: var status } || !Standstill.Is(status))
+        if (!await Standstill.Seen(session.Link, RunOut, session.Time, cancellation))
         {
             return "the motor was not seen to stand";
         }
@@ -42,15 +45,21 @@ internal static class PutBack
             return unconfirmed;
         }
 
+        string? first = null;
         foreach (var parameter in EntryOrder.Of(session.Task.Profile).Where(p => session.Own[p.Number] is { } own && session.Held[p.Number] != own))
         {
+            // One that fails does not keep the others from being put back; without a link none can.
             if (await ProvenLine.Write(session, new(parameter, session.Own[parameter.Number]!.Value), cancellation) is { } failed)
             {
-                return failed.Remark;
+                first ??= failed.Remark;
+                if (failed is StepEnding.Ends { Ending: FirstRunEnding.LinkFailed })
+                {
+                    return first;
+                }
             }
         }
 
-        return await Prove(session, cancellation);
+        return await Prove(session, cancellation) ?? first;
     }
 
     private static async Task<string?> Prove(FirstRunSession session, CancellationToken cancellation)

@@ -32,7 +32,7 @@ internal static class RampsStep
             await session.Records.Append(session.Task.Tag, new RecordBody.Trend(step.Id, predicted.Columns, predicted.Rows, Predicted: true), CancellationToken.None);
         }
 
-        var stopped = run.Samples[^1].At - stopAt;
+        var stopped = run.Samples.First(s => s.At >= stopAt && (Standstill.Is(s.Status) || s == run.Samples[^1])).At - stopAt;
         var outside = new List<string>();
         foreach (var (name, unit, expected, measured) in ((string, string, Expected?, double?)[])
         [

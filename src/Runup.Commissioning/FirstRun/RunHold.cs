@@ -18,6 +18,7 @@ public sealed class RunHold : IDisposable
     {
         ArgumentNullException.ThrowIfNull(time);
         this.time = time;
+        Lost = lost.Token;
         lastBeat = time.GetTimestamp();
         deadline = time.CreateTimer(_ => IsHeld(), null, Deadline, Timeout.InfiniteTimeSpan);
     }
@@ -29,7 +30,7 @@ public sealed class RunHold : IDisposable
     public static TimeSpan Deadline { get; } = TimeSpan.FromMilliseconds(300);
 
     /// <summary>Cancelled when the hold ends.</summary>
-    public CancellationToken Lost => lost.Token;
+    public CancellationToken Lost { get; }
 
     /// <summary>Why it ended; null while it is held.</summary>
     public HoldEnd? End

@@ -1,4 +1,5 @@
 using Runup.Commissioning.Entry;
+using Runup.Commissioning.Records;
 using Runup.Profiles;
 using Runup.Settings;
 
@@ -15,7 +16,15 @@ internal static class SetUpStep
             return Lost(lost);
         }
 
-        session.Own = FirstRunHistory.Of(await session.Records.Of(task.Tag, cancellation)).Own;
+        var record = await session.Records.Of(task.Tag, cancellation);
+        if (!EntryHistory.Of(record).AsFound.ContainsKey(session.Identity))
+        {
+            // Keyed in by hand and never read before: this is what was found, and it is kept before anything is written.
+            var found = task.Kept.ToDictionary(p => p.Number, p => session.Held[p.Number], StringComparer.Ordinal);
+            await session.Records.Append(task.Tag, new RecordBody.ParametersRead(Moments.AsFound, session.Identity, found), cancellation);
+        }
+
+        session.Own = FirstRunHistory.Of(record).Own;
         var own = session.Held.With(session.Own);
         if (task.Sheet.Lines.Where(l => own[l.Number] != l.Raw).Select(l => l.Number).ToList() is { Count: > 0 } missing)
         {

@@ -214,6 +214,10 @@ internal sealed class BenchDrive(TimeProvider time)
         Hertz = Math.Abs(target) >= Math.Abs(Hertz)
             ? (target < Hertz ? Math.Max(target, Hertz - up) : Math.Min(target, Hertz + up))
             : (target < Hertz ? Math.Max(target, Hertz - down) : Math.Min(target, Hertz + down));
+        if (target == 0 && Math.Abs(Hertz) < 1e-9)
+        {
+            Hertz = 0;
+        }
     }
 
     private (TimeSpan TimeOut, string Action, double UpPerMs, double DownPerMs) cached;

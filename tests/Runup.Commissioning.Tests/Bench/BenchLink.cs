@@ -52,6 +52,12 @@ internal sealed class BenchLink(BenchDrive drive, TimeProvider time) : IDriveLin
                 return new LinkReply<Written>.Refused("exception 03");
             }
 
+            // Its display rounds the last of a ramp to nothing; the drive itself is not done before.
+            if (drive.Hertz != 0 && parameter.Access != ParameterAccess.AnyTime)
+            {
+                return new LinkReply<Written>.Refused("exception 04");
+            }
+
             drive.Write(parameter.Number, raw);
             return new LinkReply<Written>.Answered(default);
         }, cancellation);

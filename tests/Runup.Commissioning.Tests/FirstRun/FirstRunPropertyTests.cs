@@ -25,13 +25,12 @@ public sealed class FirstRunPropertyTests
         from deaf in Gen.Elements(true, false, false)
         select new Trouble(mishap, at, length, hold, deaf)).ToArbitrary();
 
-    [Property(MaxTest = 100, Arbitrary = [typeof(FirstRunPropertyTests)])]
+    [Property(MaxTest = 150, Arbitrary = [typeof(FirstRunPropertyTests)])]
     public void The_motor_comes_to_a_stop_and_what_is_left_is_named(Trouble trouble)
     {
         var site = new FirstRunSite();
         var own = site.Drive.Held;
         var exchanges = 0;
-        TimeSpan? wrong = null;
         site.Bench.Script = _ =>
         {
             if (exchanges++ < trouble.At || exchanges > trouble.At + trouble.For)
@@ -40,7 +39,6 @@ public sealed class FirstRunPropertyTests
             }
 
             site.Drive.IgnoresStop |= trouble.Deaf;
-            wrong ??= site.Drive.Now;
             return (Mishap)trouble.Mishap;
         };
         site.Person.Declines.Add("step-again");
@@ -82,9 +80,12 @@ public sealed class FirstRunPropertyTests
             }
         }
 
-        if (report.Ending is FirstRunEnding.FellSilent)
+        // A drive that does not obey: at most two looks, and then silence.
+        var stop = site.Log.FindLastIndex(l => l.Op is { Kind: "command", What: "Stop" });
+        if (report.Ending is FirstRunEnding.FellSilent { Why: var why } && (why.Contains("obey") || why.Contains("not answered")))
         {
-            site.Log.ShouldAllBe(l => l.At <= (wrong ?? released[0]) + TimeSpan.FromSeconds(30));
+            site.Log.Skip(stop + 1).Count().ShouldBeLessThanOrEqualTo(2, $"{trouble}: {report.Ending}");
+            (site.Log[^1].At - site.Log[stop].At).ShouldBeLessThanOrEqualTo(TimeSpan.FromMilliseconds(200));
         }
     }
 }

@@ -153,6 +153,52 @@ public sealed class FirstRunSafetyTests
     }
 
     [Fact]
+    public void A_hold_that_ends_while_an_answer_is_awaited_stops_the_motor_without_waiting_for_it()
+    {
+        TimeSpan? ended = null;
+        var silent = false;
+        site.Bench.Script = op =>
+        {
+            var lost = silent && op.Kind == "status";
+            silent &= !lost;
+            return lost ? Mishap.ReplyLost : Mishap.None;
+        };
+        site.Person.OnHold = (hold, request) =>
+        {
+            At(request, "uncoupled-range", TimeSpan.FromMilliseconds(3000), () => silent = true);
+            At(request, "uncoupled-range", TimeSpan.FromMilliseconds(3140), () =>
+            {
+                silent.ShouldBeFalse("an answer is awaited by now");
+                site.Drive.Pass();
+                ended = site.Drive.Now;
+                hold.Release(HoldEnd.Released);
+            });
+        };
+        site.Person.Declines.Add("step-again");
+        site.Run();
+        StopsWithin(ended!.Value, TimeSpan.FromMilliseconds(10));
+    }
+
+    [Fact]
+    public void A_renewal_that_is_not_answered_is_given_up_after_200_ms_and_the_motor_stopped()
+    {
+        TimeSpan? lost = null;
+        site.Bench.Script = op =>
+        {
+            if (op is { What: "Run", Raw: 2500 } && lost is null)
+            {
+                lost = site.Drive.Now;
+                return Mishap.RequestLost;
+            }
+
+            return Mishap.None;
+        };
+        site.Person.Declines.Add("go-on-outside-of-what-is-expected");
+        site.Run().Ending.ShouldBeOfType<FirstRunEnding.Stopped>().Why.ShouldContain("not answered");
+        StopsWithin(lost!.Value, TimeSpan.FromMilliseconds(210));
+    }
+
+    [Fact]
     public void A_hold_that_stops_beating_ends_within_300_ms()
     {
         TimeSpan? last = null;
@@ -403,6 +449,62 @@ public sealed class FirstRunSafetyTests
         report.NotPutBack.Keys.ShouldContain("220");
         report.Ending.ShouldBeOfType<FirstRunEnding.Stopped>().Step.ShouldBe(GuidedSettings.PutBackStep);
         report.RunSource.ShouldBe("bus");
+    }
+
+    [Fact]
+    public void A_motor_that_gives_no_readings_is_not_run_blind()
+    {
+        site.Person.OnHold = (_, request) =>
+        {
+            if (request.Step == "uncoupled-range")
+            {
+                var rounds = 0;
+                site.Bench.Script = op => op.Kind == "status" && ++rounds is >= 20 and < 22 ? Mishap.Refused : Mishap.None;
+            }
+        };
+        site.Person.Declines.Add("go-on-outside-of-what-is-expected");
+        var stopped = site.Run().Ending.ShouldBeOfType<FirstRunEnding.Stopped>();
+        stopped.Step.ShouldBe("uncoupled-range");
+        stopped.Why.ShouldContain("no readings");
+        site.Drive.Hertz.ShouldBe(0, 1e-9);
+    }
+
+    [Fact]
+    public void A_drive_that_was_never_read_before_is_kept_as_found_before_the_guided_run_writes()
+    {
+        var found = site.Drive.Held;
+        site.Run();
+        var bodies = site.Records.Bodies.ToList();
+        var asFound = bodies.FindIndex(b => b is RecordBody.ParametersRead { Moment: "as-found" });
+        asFound.ShouldBeInRange(0, bodies.FindIndex(b => b is RecordBody.WriteIntended) - 1);
+        ((RecordBody.ParametersRead)bodies[asFound]).Values["260"].ShouldBe(found["260"]);
+    }
+
+    [Fact]
+    public void Of_a_motor_that_is_a_magnet_it_is_said_that_its_terminals_are_live_while_it_turns()
+    {
+        var magnet = new FirstRunSite();
+        magnet.Task = magnet.Task with { Job = BenchJob.Of(kind: MotorKind.PermanentMagnet) };
+        FirstRunPlan.For(magnet.Task).Steps[0].Checks.ShouldContain(c => c.Words.Contains("live while its shaft turns"));
+        FirstRunPlan.For(site.Task).Steps[0].Checks.ShouldNotContain(c => c.Words.Contains("live while its shaft turns"));
+    }
+
+    [Fact]
+    public void One_setting_that_cannot_be_put_back_does_not_keep_the_others_and_is_named()
+    {
+        site.Person.OnHold = (_, request) =>
+        {
+            if (request.Step == "coupled-range")
+            {
+                site.Drive.RefusesToWrite.Add("152");
+            }
+        };
+        var own = site.Drive.Held;
+        var report = site.Run();
+        report.NotPutBack.Keys.ShouldBe(["152"]);
+        site.Drive.Held["260"].ShouldBe(own["260"]);
+        site.Drive.Held["220"].ShouldBe(own["220"]);
+        report.Ending.ShouldBeOfType<FirstRunEnding.Stopped>().Step.ShouldBe(GuidedSettings.PutBackStep);
     }
 
     [Fact]

@@ -34,7 +34,7 @@ public sealed class GuidedFirstRunTests
 
         report.RunSource.ShouldBe("terminals");
         site.Records.Bodies.OfType<RecordBody.ControlLeft>().ShouldHaveSingleItem().RunSource.ShouldBe("terminals");
-        var asLeft = site.Records.Bodies.OfType<RecordBody.ParametersRead>().ShouldHaveSingleItem();
+        var asLeft = site.Records.Bodies.OfType<RecordBody.ParametersRead>().Last();
         asLeft.Moment.ShouldBe("as-left");
         asLeft.Values["260"].ShouldBe(before["260"]);
         var writes = site.Bench.Sent("write").Select(o => o.What).ToList();
