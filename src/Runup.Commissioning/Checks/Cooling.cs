@@ -1,8 +1,10 @@
 using Runup.Commissioning.Survey;
+using Runup.Engineering;
 
 namespace Runup.Commissioning.Checks;
 
 /// <summary>How the motor is cooled, from its IC code.</summary>
+[Source("iec-60034-6", "short code, last digit")]
 internal static class Cooling
 {
     /// <summary>Whether a fan of its own cools the motor at every speed; null where the code says nothing of it.</summary>

@@ -71,7 +71,7 @@ public sealed class JobContext
     public int MotorCount => Printed.MotorCount;
 
     /// <summary>Everything that was taken because nobody said it.</summary>
-    public IReadOnlyList<Assumption> Assumptions => [.. corrections, .. Conditions.Assumptions, .. Meant.Assumptions];
+    public IReadOnlyList<Assumption> Assumptions => [.. corrections, .. SurveyedAssumptions.Of(Job), .. Conditions.Assumptions, .. Meant.Assumptions];
 
     /// <summary>The context of a job on a size of a drive.</summary>
     /// <param name="job">The job.</param>

@@ -5,6 +5,7 @@ using Runup.Quantities;
 namespace Runup.Commissioning.Checks;
 
 /// <summary>The inertia of a rotor that nobody knows.</summary>
+[Source("common-practice", "inertia of usual rotors by output and poles")]
 internal static class RotorInertia
 {
     /// <summary>J = 0.0038 kg·m² · (P/kW)^1.2 · (p/4)^1.5, P output, p poles: the middle of what cage motors of 0.37 kW to 200 kW have, within a factor of two; common practice, no source.</summary>

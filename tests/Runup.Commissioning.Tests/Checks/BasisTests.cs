@@ -36,6 +36,10 @@ public sealed class BasisTests
     public void Every_check_has_an_id_of_its_own() =>
         CheckList.OfJob.Select(check => check.Id).ShouldBeUnique();
 
+    [Fact]
+    public void Every_id_is_of_the_closed_list() =>
+        CheckList.OfJob.Select(check => check.Id).Except(FindingIds.All).ShouldBeEmpty();
+
     private static CheckResult.Violated Finding(Severity severity, Basis basis) =>
         new("a", severity, Stage.Bump, basis) { Title = "t", Explanation = "e", Remedy = "r" };
 }

@@ -1,7 +1,10 @@
+using Runup.Engineering;
+
 namespace Runup.Commissioning.Checks.Plate;
 
 /// <summary>Reads a plate on which power factor and efficiency are both printed.</summary>
 /// <remarks>r = P/(√3·U·I·cos φ·η) is 1 on a sound plate; each slip of the pen has a factor of its own, and the nearest on a logarithmic scale explains it.</remarks>
+[Source("common-practice", "plates that disagree by more than 10 % are read again")]
 internal sealed class PrintedMagnitudes(PlateContext context, double printedProduct)
 {
     // Practice: plates that disagree by more than 10 % are to be read again; a slip is taken for the cause within 9 % of its factor.

@@ -1,6 +1,9 @@
+using Runup.Engineering;
+
 namespace Runup.Commissioning.Checks.Plate;
 
 /// <summary>On what a slip that cannot be rests.</summary>
+[Source("nema-mg-10", "table 2-1, full-load slip by design")]
 internal static class SlipBasis
 {
     /// <summary>Largest slip at full load of designs A, B and C.</summary>

@@ -1,3 +1,4 @@
+using Runup.Engineering;
 using Runup.Engineering.Standards;
 using Runup.Quantities;
 
@@ -8,6 +9,9 @@ namespace Runup.Commissioning.Checks.Plate;
 /// Efficiency: between losses of 1.15 times class IE1 and 0.8 times class IE4 (IEC 60034-30-1). Power factor and slip: by pole number and output, linear in
 /// lg P between the outputs listed; common practice, no source. The currents of NEC table 430.250 are on the high side and widen the band downwards.
 /// </remarks>
+[Source("iec-60034-30-1", "tables of nominal efficiencies, classes IE1 and IE4")]
+[Source("nec", "table 430.250")]
+[Source("common-practice", "power factor and slip of usual motors")]
 internal static class UsualMotors
 {
     private static readonly double[] Outputs_kW = [0.18, 0.75, 4, 18.5, 75, 200];
