@@ -9,10 +9,18 @@ internal static class DutyAtMotor
     /// <summary>What part of a rest counts as cooling with the fan on the shaft: common practice, no source.</summary>
     internal const double FanOnShaftAtRest = 1.0 / 3;
 
+    private const double SmallestRatio = 1e-4;
+    private const double LargestOfAnything = 1e9;
+
     /// <summary>The root mean square of the torque at the motor's shaft; null where the cycle takes no time.</summary>
     internal static Torque? RmsTorque(JobContext context, double coolingAtRest)
     {
         var machine = context.Job.Machine;
+        if (context.Job.Operation.Cycle.Any(part => !IsBuilt(part)) || machine.GearRatio?.Value.Value < SmallestRatio)
+        {
+            return null;
+        }
+
         var ratio = machine.GearRatio?.Value.Value is > 0 and var stated ? stated : 1;
         var forward = context.Meant.Machine.Machine?.GearEfficiency.Ratio ?? 1;
         var back = context.Meant.Machine.Machine?.GearEfficiencyBack.Ratio ?? 1;
@@ -27,4 +35,7 @@ internal static class DutyAtMotor
         Torque AtMotor(double torque, double speed) =>
             Torque.FromNewtonMetres((torque * speed >= 0 ? torque / forward : torque * back) / ratio);
     }
+
+    private static bool IsBuilt(Survey.CyclePart part) =>
+        part.Time.Value.Seconds < LargestOfAnything && Math.Abs(part.Torque.Value.NewtonMetres) < LargestOfAnything && Math.Abs(part.Speed.Value.RadiansPerSecond) < LargestOfAnything;
 }

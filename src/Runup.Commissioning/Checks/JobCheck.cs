@@ -9,7 +9,7 @@ internal static class JobCheck
     internal static string? MissingForMotion(JobContext context) =>
         context.Meant.Circuit is null ? NoCircuit
         : context.Meant.Machine.Missing is { } missing ? missing
-        : context.Meant.Motion is null ? "inertia, current and frequency above zero"
+        : context.Meant.Motion is null ? "inertia, current and frequency of a set that is built"
         : null;
 
     /// <summary>What keeps ramps from being told; null where nothing does.</summary>

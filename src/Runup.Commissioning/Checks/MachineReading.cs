@@ -11,6 +11,7 @@ public sealed record MachineReading
 {
     private const double GearEfficiencyIfUnknown = 0.95;
     private const double StandardGravity = 9.80665;
+    private const double LargestOfAnything = 1e9;
 
     /// <summary>The machine with the motor's rotor; null where the load's torque is not known.</summary>
     public DrivenMachine? Machine { get; init; }
@@ -31,6 +32,11 @@ public sealed record MachineReading
     {
         var machine = job.Machine;
         var assumptions = new List<Assumption>();
+        if (BeyondWhatIsBuilt(machine) is { } beyond)
+        {
+            return new() { Missing = beyond, InertiaIsKnown = false, Assumptions = assumptions };
+        }
+
         if (LoadOf(machine) is not { } load)
         {
             return new() { Missing = MissingOf(machine), InertiaIsKnown = false, Assumptions = assumptions };
@@ -54,6 +60,26 @@ public sealed record MachineReading
             InertiaIsKnown = machine.Inertia is not null || hoisted > 0,
             Assumptions = assumptions,
         };
+    }
+
+    /// <summary>The first datum that no machine has, in words; arithmetic with it would mean nothing, or run away.</summary>
+    private static string? BeyondWhatIsBuilt(MachineSurvey machine)
+    {
+        (string Key, double? Value, double Least)[] data =
+        [
+            ("machine.torque", machine.Torque?.Value.NewtonMetres, 0),
+            ("machine.at-speed", machine.AtSpeed?.Value.RadiansPerSecond, 0),
+            ("machine.breakaway-torque", machine.BreakawayTorque?.Value.NewtonMetres, 0),
+            ("machine.inertia", machine.Inertia?.Value.KilogramSquareMetres, 0),
+            ("machine.gear-ratio", machine.GearRatio?.Value.Value, 1e-4),
+            ("machine.gear-efficiency", machine.GearEfficiency?.Value.Ratio, 1e-3),
+            ("machine.gear-efficiency-back", machine.GearEfficiencyBack?.Value.Ratio, 0),
+            ("machine.mass", machine.Mass?.Value.Kilograms, 0),
+            ("machine.drum-diameter", machine.DrumDiameter?.Value.Metres, 0),
+            .. machine.Curve?.Select(point => ("machine.curve", (double?)Math.Max(Math.Abs(point.Speed.RadiansPerSecond), Math.Abs(point.Torque.NewtonMetres)), 0.0)) ?? [],
+        ];
+        var beyond = Array.Find(data, datum => Math.Abs(datum.Value ?? datum.Least) is var size && (size > LargestOfAnything || size < datum.Least));
+        return beyond.Key is null ? null : $"{beyond.Key} of a machine that is built";
     }
 
     private static LoadCurve? LoadOf(MachineSurvey machine) => machine.Load.Value switch

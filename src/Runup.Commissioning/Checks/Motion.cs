@@ -13,6 +13,14 @@ namespace Runup.Commissioning.Checks;
 /// <remarks>Each is computed when it is first asked for. Not for several threads at once.</remarks>
 public sealed class Motion
 {
+    // Beyond these no drive runs a motor, and arithmetic runs away.
+    private const double LowestHz = 0.1;
+    private const double HighestHz = 1e5;
+    internal const double LongestRampS = 1e7;
+    internal const double ShortestRampS = 1e-4;
+    private const double LeastOhms = 1e-3;
+    private const double MostOhms = 1e9;
+
     private readonly Lazy<CircuitSolution?> steady;
     private readonly Lazy<Acceleration?> acceleration;
     private readonly Lazy<Deceleration?> onLosses;
@@ -28,11 +36,11 @@ public sealed class Motion
         steady = new(() => SteadySpeed.At(machine, motor.Circuit, motor.Characteristic, MaximumFrequency));
         acceleration = new(() => InertiaIsKnown ? Acceleration.Of(machine, motor, MaximumFrequency) : null);
         onLosses = new(() => InertiaIsKnown ? Deceleration.OnLosses(machine, motor, MaximumFrequency, DriveLoss) : null);
-        var resistor = job.Drive.BrakingResistor?.Resistance.Value is { Ohms: > 0 } ohms && rating.LowestBrakingResistance is not null ? ohms : (Resistance?)null;
+        var resistor = job.Drive.BrakingResistor?.Resistance.Value is { Ohms: > LeastOhms and < MostOhms } ohms && rating.LowestBrakingResistance is not null ? ohms : (Resistance?)null;
         asEquipped = new(() => resistor is { } fitted && InertiaIsKnown
             ? Deceleration.OnResistor(machine, motor, MaximumFrequency, DriveLoss, rating.ChopperLevel, fitted)
             : onLosses.Value);
-        var asked = job.Operation.Deceleration?.Value is { Seconds: > 0 } time ? time : (Duration?)null;
+        var asked = job.Operation.Deceleration?.Value is { Seconds: > ShortestRampS and < LongestRampS } time ? time : (Duration?)null;
         braking = new(() => asked is { } stop && InertiaIsKnown ? BrakingDemand.Of(machine, motor, MaximumFrequency, stop, DriveLoss) : null);
     }
 
@@ -71,7 +79,7 @@ public sealed class Motion
 
     /// <summary>What can be told of a job; null without a circuit or a load.</summary>
     internal static Motion? Of(Job job, DriveRating rating, Reckoning reckoning) =>
-        reckoning.OnDrive is { } motor && reckoning.Machine.Machine is { } machine && job.Operation.MaximumFrequency.Value.Hertz > 0
+        reckoning.OnDrive is { } motor && reckoning.Machine.Machine is { } machine && job.Operation.MaximumFrequency.Value.Hertz is > LowestHz and < HighestHz
         && machine.TotalInertia.KilogramSquareMetres > 0 && motor.CurrentLimit.Amperes > 0
             ? new Motion(job, rating, motor, reckoning.Machine, machine)
             : null;

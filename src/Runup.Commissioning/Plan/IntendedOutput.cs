@@ -32,7 +32,7 @@ public sealed record IntendedOutput(ElectricalFrequency BaseFrequency, LineVolta
             return new(frequency, voltage, $"the plate's own point, {Said.Number(motor_V)} V at {Said.Number(motor_Hz)} Hz");
         }
 
-        var corner_Hz = motor_Hz * supply_V / motor_V;
+        var corner_Hz = motor_Hz * (supply_V / motor_V);
         return new(
             ElectricalFrequency.FromHertz(corner_Hz),
             LineVoltage.FromVolts(supply_V),

@@ -9,7 +9,7 @@ namespace Runup.Commissioning.Tests.Checks;
 /// <summary>Whatever a plate says, every check answers.</summary>
 public sealed class AbsurdPlates
 {
-    [Property(MaxTest = 150)]
+    [Property(MaxTest = 100)]
     public void Every_check_and_the_plan_answer_for_any_figures(double a, double b, double c, double d, double e, int poles, double f, double g)
     {
         var plate = new PlateSurvey
@@ -27,7 +27,7 @@ public sealed class AbsurdPlates
         Answers(plate with { PowerFactor = null, Efficiency = null, Poles = null });
     }
 
-    [Property(MaxTest = 150)]
+    [Property(MaxTest = 100)]
     public void Every_check_and_the_plan_answer_for_figures_near_a_sound_plates(byte a, byte b, byte c, byte d, byte e, byte poles, byte f, byte g)
     {
         static double Factor(byte x) => Math.Pow(4, (x - 127.5) / 127.5);

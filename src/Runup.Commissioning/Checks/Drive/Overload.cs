@@ -15,7 +15,7 @@ internal sealed class Overload() : Check("drive.overload", Stage.Coupled)
             return Unknown(missing, "whether run-up stays within the drive's overload time");
         }
 
-        if (context.Job.Operation.Acceleration?.Value is not { Seconds: > 0 } asked)
+        if (context.Job.Operation.Acceleration?.Value is not { Seconds: > Motion.ShortestRampS and < Motion.LongestRampS } asked)
         {
             return Unknown("the ramp asked for (operation.acceleration)", "how long the drive is in overload at each start");
         }

@@ -50,7 +50,7 @@ internal sealed class LowSpeedCooling() : Check("machine.low-speed-cooling", Sta
 
     private static double LoadAt(JobContext context, double frequency_Hz)
     {
-        var speed = ElectricalFrequency.FromHertz(Math.Max(frequency_Hz, 0.1)).SynchronousSpeed(context.Meant.Circuit!.Poles);
+        var speed = ElectricalFrequency.FromHertz(Math.Clamp(frequency_Hz, 0.1, 1e5)).SynchronousSpeed(context.Meant.Circuit!.Poles);
         return context.Meant.Motion!.Machine.LoadTorque(ShaftSpeed.FromRadiansPerSecond(speed.RadiansPerSecond)).NewtonMetres / context.Meant.Nameplate!.RatedTorque.NewtonMetres;
     }
 

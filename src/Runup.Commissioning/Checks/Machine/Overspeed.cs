@@ -24,7 +24,7 @@ internal sealed class Overspeed() : Check("machine.overspeed", Stage.Bump)
         var frequency = context.Job.Operation.MaximumFrequency.Value;
         var ratio = context.Job.Machine.GearRatio?.Value.Value is > 0 and var stated ? stated : 1;
         var slip_rpm = plate.SynchronousSpeed.Rpm - plate.Speed.Rpm;
-        var reached = (frequency.SynchronousSpeed(plate.Poles).Rpm - slip_rpm) / ratio;
+        var reached = ((120 * frequency.Hertz / plate.Poles.Poles) - slip_rpm) / ratio;
         return reached <= largest.Rpm * (1 + Tolerance)
             ? Fine($"{Said.Number(reached, 4)} rpm at full load of the machine's {Said.Number(largest.Rpm, 4)} rpm")
             : new CheckResult.Violated(Id, Severity.Blocker, Blocks, new Basis.JobData("machine.largest-speed"))
