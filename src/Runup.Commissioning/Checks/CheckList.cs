@@ -23,7 +23,7 @@ public static class CheckList
         new DriveVoltage(), new SinglePhaseInput(), new DriveCurrent(), new SizeByPower(), new Overload(), new Ambient(), new Altitude(), new Switching(),
         new Breakaway(), new TorqueRange(), new RunUp(), new Stop(), new BrakingNeeded(), new ResistorFits(), new RmsTorque(), new LowSpeedCooling(),
         new Overspeed(), new Overhauling(), new Hoist(),
-        new FieldWeakening(), new EightySevenHertz(), new ExplosiveAtmosphere(),
+        new FieldWeakening(), new EightySevenHertz(), new Boost(), new OverloadClass(), new ExplosiveAtmosphere(),
         new Restart(), new BusLoss(), new RunSource(), new Direction(), new AnalogueScaling(), new SeveralMotors(),
     ];
 

@@ -175,4 +175,24 @@ public sealed class MachineCases
         var job = Jobs.Screw().With((OperationSurvey o) => o with { MaximumFrequency = new(ElectricalFrequency.FromHertz(100)) });
         job.Judge(2.2).Of("motor.field-weakening").ShouldBeOfType<CheckResult.Violated>();
     }
+
+    [Fact]
+    public void A_run_up_longer_than_class_ten_allows_at_its_current()
+    {
+        Jobs.Pump().Judge().Of("motor.overload-class").ShouldBeOfType<CheckResult.Satisfied>();
+
+        // 150 % of the motor's current passes for 10 s · 36 / 1.5² = 160 s (common practice, no source); the heavy load asks for longer.
+        var job = Jobs.Screw().With((MachineSurvey m) => m with { Torque = new(Torque.FromNewtonMetres(250)), BreakawayTorque = new(Torque.FromNewtonMetres(250)) })
+            .With((OperationSurvey o) => o with { Acceleration = new(Duration.FromSeconds(400)) });
+        job.Judge(2.2).Of("motor.overload-class").ShouldBeOfType<CheckResult.Violated>().Severity.ShouldBe(Severity.Caution);
+        job.With((MachineSurvey m) => m with { Inertia = null }).Judge(2.2).Of("motor.overload-class").ShouldBeOfType<CheckResult.Undecided>();
+    }
+
+    [Fact]
+    public void A_boost_that_draws_half_as_much_again_as_rated_current_at_rest_is_noted()
+    {
+        Jobs.Pump().Judge().Of("motor.boost").ShouldBeOfType<CheckResult.Satisfied>();
+        Jobs.Screw().With((MachineSurvey m) => m with { BreakawayTorque = new(Torque.FromNewtonMetres(420)) }).Judge(2.2).Of("motor.boost").ShouldBeOfType<CheckResult.Violated>();
+        (Jobs.Pump() with { Motor = Jobs.Pump().Motor with { Kind = new(MotorKind.PermanentMagnet) } }).Judge().Of("motor.boost").ShouldBeOfType<CheckResult.Undecided>();
+    }
 }
