@@ -10,8 +10,8 @@ namespace Runup.Acceptance.Tests;
 /// </summary>
 public sealed class KillTests
 {
-    private const int KillsForEachDrive = 10;
-    private static readonly int Drives = Environment.GetEnvironmentVariable("RUNUP_LONG") is null ? 1 : 20;
+    private const int KillsForEachDrive = 5;
+    private static readonly int Drives = Environment.GetEnvironmentVariable("RUNUP_LONG") is null ? 2 : 40;
     private static readonly string[] Confirmed = ["--by", "A. Tester", "--confirm", "safe-torque-off-open-or-motor-isolated", "--confirm", "no-run-command-pending"];
 
     [Fact]
@@ -38,7 +38,8 @@ public sealed class KillTests
         {
             using var process = RunupProgram.Start(scratch.Folder, ["enter", job, "--link", simulator.Link, "--json", .. Confirmed]);
             process.StandardInput.Close();
-            await Task.Delay(TimeSpan.FromMilliseconds(length.TotalMilliseconds * (0.2 + (0.8 * random.NextDouble()))), TestContext.Current.CancellationToken);
+            await RecordGrows(scratch.Folder, process);
+            await Task.Delay(length * random.NextDouble(), TestContext.Current.CancellationToken);
             process.Kill(entireProcessTree: true);
             await process.WaitForExitAsync(TestContext.Current.CancellationToken);
         }
@@ -60,16 +61,32 @@ public sealed class KillTests
         return resumed ? 1 : 0;
     }
 
-    /// <summary>How long an entry takes on this computer now, on a drive and a folder of its own.</summary>
+    /// <summary>How long an entry goes on after it has begun its record, on a drive and a folder of its own.</summary>
     private static async Task<TimeSpan> WholeEntry(string job)
     {
         using var scratch = new Scratch();
         var copy = scratch.Write("swp-101.job.yaml", await File.ReadAllTextAsync(job));
         await using var simulator = await Simulator.Start(scratch, copy);
+        using var process = RunupProgram.Start(scratch.Folder, ["enter", copy, "--link", simulator.Link, .. Confirmed]);
+        process.StandardInput.Close();
+        await RecordGrows(scratch.Folder, process);
         var begun = Stopwatch.GetTimestamp();
-        await RunupProgram.Call(scratch.Folder, ["enter", copy, "--link", simulator.Link, .. Confirmed]);
+        await process.WaitForExitAsync();
         return Stopwatch.GetElapsedTime(begun);
     }
+
+    /// <summary>Waits until a program writes into the record, or has ended.</summary>
+    private static async Task RecordGrows(string folder, Process process)
+    {
+        var before = Sizes(folder);
+        while (!process.HasExited && Sizes(folder) == before)
+        {
+            await Task.Delay(2);
+        }
+    }
+
+    private static string Sizes(string folder) => string.Join(
+        ' ', new DirectoryInfo(folder).GetFiles("runup.db*").OrderBy(f => f.Name, StringComparer.Ordinal).Select(f => $"{f.Name}{f.Length}{f.LastWriteTimeUtc.Ticks}"));
 
     /// <summary>An entry that is not killed; its person switches the drive off and on when asked.</summary>
     private static async Task<(JsonElement Json, bool Resumed)> Finish(Scratch scratch, string job, Simulator simulator)

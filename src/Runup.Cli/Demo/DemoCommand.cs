@@ -44,7 +44,7 @@ internal sealed class DemoCommand : AsyncCommand<DemoCommand.Settings>
         host.Drive.Couple(DemoPerson.Alone(RehearsalSystem.Of(job.Context)!.Machine));
         var person = new DemoPerson(host, RehearsalSystem.Of(job.Context)!.Machine, time);
         var links = new ModbusDriveLinks(new LinkAddress(IPAddress.Loopback.ToString(), host.Endpoint.Port, 1), job.Profile, time, new ExchangeHold(time, TimeProvider.System).Tap);
-        using var records = SiteRecords.Open(folder, time);
+        using var records = SiteRecords.Open(folder);
         await records.Append(job.Job.Tag, JobTaken.Of(job), cancellationToken);
 
         page.Heading($"4. Entry over Modbus TCP, {SimulateCommand.Link(host, job)}");
