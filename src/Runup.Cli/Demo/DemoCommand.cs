@@ -83,7 +83,7 @@ internal sealed class DemoCommand : AsyncCommand<DemoCommand.Settings>
         page.Line($"Run commands now come from: {run.RunSource}. {person.Confirmations} things were confirmed by name in all.");
 
         page.Heading("6. Handover");
-        HandoverPage.Write(page, await HandoverFiles.Write(job, records, time, cancellationToken));
+        HandoverPage.Write(page, await HandoverFiles.Write(job, records, TimeProvider.System, cancellationToken));
         return (int)ExitStatus.Fine;
     }
 
