@@ -108,8 +108,9 @@ public sealed class KillTests
         }
 
         await process.WaitForExitAsync();
-        var json = JsonDocument.Parse(await output).RootElement;
-        process.ExitCode.ShouldBe(0, json + asked.ToString());
+        var text = await output;
+        process.ExitCode.ShouldBe(0, text + asked);
+        var json = JsonDocument.Parse(text).RootElement;
         return (json, json.GetProperty("resumed").GetBoolean());
     }
 }

@@ -63,6 +63,11 @@ internal static class RecordOpening
 
     private static StoreOpening Connect(string folder, WriterLock? writer, TimeProvider time, StoreUse use)
     {
+        if (use == StoreUse.Append && NewRecord.IsNeeded(folder))
+        {
+            NewRecord.Make(folder);
+        }
+
         var connection = SiteRecord.Connect(SiteRecord.DatabaseIn(folder), use);
         StoreOpening? opening = null;
         try

@@ -44,8 +44,11 @@ internal static class Schema
     private static HashSet<string> Known() => typeof(Schema).Assembly.GetTypes()
         .Select(t => t.GetCustomAttribute<MigrationAttribute>()?.Id).OfType<string>().ToHashSet(StringComparer.Ordinal);
 
-    private static StoreOpening? Migrate(SqliteConnection connection)
+    /// <summary>Brings the schema up to date; null where that went well.</summary>
+    internal static StoreOpening? Migrate(SqliteConnection connection)
     {
+        // Left by a migration that was killed; whoever comes here holds the writer's lock.
+        SiteRecord.Scalar(connection, "DROP TABLE IF EXISTS \"__EFMigrationsLock\"");
         using var context = SiteRecord.Context(connection);
         context.Database.Migrate();
         return Guards(connection);
