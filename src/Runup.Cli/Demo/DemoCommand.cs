@@ -22,7 +22,7 @@ namespace Runup.Cli.Demo;
 /// <summary><c>runup demo [DIR]</c>: the whole job once, against a simulated drive over Modbus TCP, to the handover's files.</summary>
 internal sealed class DemoCommand : AsyncCommand<DemoCommand.Settings>
 {
-    private const double Rate = 20;
+    private const double Rate = 30;
 
     public override async Task<int> ExecuteAsync(Spectre.Console.Cli.CommandContext context, Settings settings, CancellationToken cancellationToken)
     {
