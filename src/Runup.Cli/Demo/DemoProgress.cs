@@ -26,5 +26,7 @@ internal sealed class DemoProgress(Page page) : IProgress<StepReport>
         }
     }
 
-    private static string Text(double? value) => value?.ToString("G4", CultureInfo.InvariantCulture) ?? "";
+    private static string Text(double? value) => value is { } number
+        ? number.ToString(Math.Abs(number) switch { >= 100 => "0", >= 10 => "0.0", _ => "0.00" }, CultureInfo.InvariantCulture)
+        : "";
 }

@@ -33,10 +33,10 @@ internal sealed class Page
 
     internal void Table(IReadOnlyList<Column> columns, IEnumerable<IReadOnlyList<string>> rows)
     {
-        var table = new Table { Border = TableBorder.None, ShowHeaders = true };
+        var table = new Table { Border = TableBorder.None, ShowHeaders = columns.Any(c => c.Title.Length > 0) };
         foreach (var column in columns)
         {
-            var made = new TableColumn(new Text(column.Title, new Style(decoration: Decoration.Underline))) { Padding = new Padding(0, 0, 2, 0) };
+            var made = new TableColumn(new Text(column.Title)) { Padding = new Padding(0, 0, 2, 0) };
             if (column.Digits)
             {
                 made.RightAligned();
@@ -55,7 +55,37 @@ internal sealed class Page
             table.AddRow(row.Select(cell => new Text(cell)));
         }
 
-        console.Write(table);
+        WriteTrimmed(table);
+    }
+
+    /// <summary>Without the blanks at the ends of lines, which an e-mail would wrap, and with a rule below the headings.</summary>
+    private void WriteTrimmed(Table table)
+    {
+        using var text = new StringWriter();
+        var plain = AnsiConsole.Create(new AnsiConsoleSettings { Out = new AnsiConsoleOutput(text), Ansi = AnsiSupport.No, ColorSystem = ColorSystemSupport.NoColors });
+        plain.Profile.Width = console.Profile.Width;
+        plain.Write(table);
+        var lines = text.ToString().TrimEnd().Split('\n').Select(l => l.TrimEnd()).ToList();
+        for (var i = 0; i < lines.Count; i++)
+        {
+            Line(lines[i]);
+            if (i == 0 && table.ShowHeaders)
+            {
+                Line(Rule(lines[0]));
+            }
+        }
+    }
+
+    private static string Rule(string headings)
+    {
+        var rule = headings.ToCharArray();
+        for (var i = 0; i < rule.Length; i++)
+        {
+            var blank = headings[i] == ' ' && (i == 0 || headings[i - 1] == ' ' || i + 1 == headings.Length || headings[i + 1] == ' ');
+            rule[i] = blank ? ' ' : '-';
+        }
+
+        return new string(rule);
     }
 }
 
