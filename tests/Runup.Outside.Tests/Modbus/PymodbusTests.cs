@@ -2,6 +2,7 @@ using System.Text.Json;
 using Runup.Modbus;
 using Runup.Modbus.Serving;
 using Runup.Modbus.Tcp;
+using Runup.SimulatedDrive.Clock;
 
 namespace Runup.Outside.Tests.Modbus;
 
@@ -41,6 +42,36 @@ public sealed class PymodbusTests
         said.RootElement.GetProperty("extended").GetProperty("objects").GetProperty("128").GetString().ShouldBe("serial 17");
         Said("one").ShouldBe("""{"objects": {"4": "Register bank"}, "conformity": 131, "more": 0, "next": 0}""");
         Said("one_missing").ShouldBe("""{"exception": 2}""");
+    }
+
+    [Fact]
+    public async Task Independent_client_works_the_simulated_drive_as_a_control_system_would()
+    {
+        var python = await PythonWithPymodbusAsync();
+        Assert.SkipUnless(python is not null, "pymodbus is not installed: apt-get install python3-pymodbus");
+        using var time = new PacedTime(1, TimeProvider.System);
+        await using var host = SimulatedPump.Start(time);
+
+        var script = Path.Combine(AppContext.BaseDirectory, "Modbus", "pymodbus_drive.py");
+        var run = (await OtherProgram.RunAsync(python, script, $"{host.Endpoint.Port}", "1")).ShouldNotBeNull();
+        run.Status.ShouldBe(0, run.Errors);
+        using var said = JsonDocument.Parse(run.Output);
+        string Said(string name) => said.RootElement.GetProperty(name).GetRawText();
+
+        // 32 bit, low word first: 5.00 s is 500, 2.00 s is 200.
+        Said("voltage").ShouldBe("[400]");
+        Said("acceleration").ShouldBe("[500, 0]");
+        Said("refused_range").ShouldBe("3");
+        Said("refused_half").ShouldBe("2");
+        Said("set_up").ShouldBe("[0, 0, 0]");
+        Said("acceleration_now").ShouldBe("[200, 0]");
+
+        // Patterns of IEC 61800-7-201: switch on disabled x1xx 0000, operation enabled x01x 0111.
+        (said.RootElement.GetProperty("status_before").GetInt32() & 0x4F).ShouldBe(0x40);
+        Said("status_running").ShouldBe("39");
+        Said("frequency").ShouldBe("1000");
+        Said("refused_running").ShouldBe("4");
+        Said("stopped").ShouldBe("0");
     }
 
     // Debian's package belongs to Debian's interpreter, which need not be the first on the path.

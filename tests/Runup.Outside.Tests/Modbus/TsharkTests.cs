@@ -1,8 +1,12 @@
+using Runup.Commissioning.Entry;
+using Runup.Commissioning.Records;
+using Runup.DriveLink;
 using Runup.Modbus;
 using Runup.Modbus.Identification;
 using Runup.Modbus.Requests;
 using Runup.Modbus.Serving;
 using Runup.Modbus.Tcp;
+using Runup.SimulatedDrive.Clock;
 
 namespace Runup.Outside.Tests.Modbus;
 
@@ -33,6 +37,29 @@ public sealed class TsharkTests
         // The functions it saw are those of the conversation, requests and replies.
         lines.Select(line => line.Split('\t')[3]).Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal).ShouldBe(["16", "23", "3", "4", "43", "6"]);
         lines.Select(line => line.Split('\t')[4]).Where(code => code.Length > 0).ShouldBe(["2", "3", "2"]);
+    }
+
+    [Fact]
+    public async Task Dissector_finds_no_malformed_frame_between_the_program_and_the_simulated_drive()
+    {
+        Assert.SkipUnless(await OtherProgram.RunAsync("tshark", "--version") is { Status: 0 }, "tshark is not installed: apt-get install tshark");
+        using var time = new PacedTime(1, TimeProvider.System);
+        await using var host = SimulatedPump.Start(time);
+        using var capture = new Capture((ushort)host.Endpoint.Port);
+        var links = new ModbusDriveLinks(new LinkAddress("127.0.0.1", host.Endpoint.Port, 1), SimulatedPump.Profile, TimeProvider.System, capture.Tap);
+        (await ReadDrive.Run("P-1", SimulatedPump.Profile, links, new InMemoryRecords(TimeProvider.System), TestContext.Current.CancellationToken)).ShouldBeOfType<DriveRead.Read>();
+        capture.Finish();
+
+        var lines = await DissectAsync(capture, host.Endpoint.Port);
+        lines.Length.ShouldBe(capture.Frames);
+        lines.Length.ShouldBeGreaterThan(6);
+        foreach (var line in lines)
+        {
+            var fields = line.Split('\t');
+            fields[0].ShouldEndWith("mbtcp:modbus", customMessage: line);
+            fields[1].ShouldBeEmpty(line);
+            fields[2].ShouldBeEmpty(line);
+        }
     }
 
     [Fact]

@@ -1,0 +1,146 @@
+using Runup.Commissioning.Entry;
+using Runup.Commissioning.FirstRun;
+using Runup.Modbus;
+
+namespace Runup.Acceptance.Tests.OverTheWire;
+
+/// <summary>The rules of what can hurt someone, tried over real Modbus TCP against the simulated drive in real time.</summary>
+public sealed class SafetyTests
+{
+    private static readonly TimeSpan OneSecond = TimeSpan.FromSeconds(1);
+
+    [Fact]
+    public async Task The_drive_is_proved_to_stop_by_itself_before_any_higher_step()
+    {
+        await using var site = new WireSite();
+        var person = new TestPerson(site.Host);
+        (await site.Enter(person)).Ending.ShouldBeOfType<EntryEnding.Finished>();
+        var report = await site.FirstRun(person);
+
+        report.Proof.ShouldNotBeNull();
+        report.Proof.BeganAfter.ShouldBeLessThanOrEqualTo(OneSecond);
+        report.Steps.Select(s => s.Step).ShouldBe(["signals", "standstill", "set-up", "bus-loss-proof", "uncoupled-5-hz", "uncoupled-10-hz"]);
+        report.NotPutBack.ShouldBeEmpty();
+        NoTripWasReset(site);
+    }
+
+    [Theory(Timeout = 60_000)]
+    [InlineData(true)]
+    [InlineData(false)]
+    public async Task A_hold_that_ends_stops_the_motor_within_a_second(bool letsGo)
+    {
+        await using var site = new WireSite();
+        var reaction = new TaskCompletionSource<TimeSpan>();
+        var person = new TestPerson(site.Host)
+        {
+            Holding = (step, hold, beats) =>
+            {
+                if (step == "uncoupled-5-hz")
+                {
+                    _ = EndLater(site, hold, beats, letsGo, reaction);
+                }
+            },
+        };
+        (await site.Enter(person)).Ending.ShouldBeOfType<EntryEnding.Finished>();
+        var report = await site.FirstRun(person);
+
+        (await reaction.Task.WaitAsync(TimeSpan.FromSeconds(20), TestContext.Current.CancellationToken)).ShouldBeLessThanOrEqualTo(OneSecond);
+        report.Ending.ShouldNotBeOfType<FirstRunEnding.Finished>();
+        NoTripWasReset(site);
+    }
+
+    [Fact(Timeout = 60_000)]
+    public async Task A_cable_pulled_while_the_motor_runs_stops_it_by_its_own_time_out_within_a_second()
+    {
+        await using var site = new WireSite();
+        var reaction = new TaskCompletionSource<TimeSpan>();
+        var person = new TestPerson(site.Host)
+        {
+            Holding = (step, _, _) =>
+            {
+                if (step == "uncoupled-5-hz")
+                {
+                    _ = CutLater(site, reaction);
+                }
+            },
+        };
+        (await site.Enter(person)).Ending.ShouldBeOfType<EntryEnding.Finished>();
+        var report = await site.FirstRun(person);
+
+        (await reaction.Task.WaitAsync(TimeSpan.FromSeconds(20), TestContext.Current.CancellationToken)).ShouldBeLessThanOrEqualTo(OneSecond);
+        report.Ending.ShouldNotBeOfType<FirstRunEnding.Finished>();
+        NoTripWasReset(site);
+    }
+
+    [Fact(Timeout = 60_000)]
+    public async Task Nothing_is_written_while_the_motor_runs()
+    {
+        await using var site = new WireSite();
+        var person = new TestPerson(site.Host);
+        (await site.Enter(person)).Ending.ShouldBeOfType<EntryEnding.Finished>();
+        while (site.Host.Drive.State != Profiles.PowerState.SwitchOnDisabled)
+        {
+            await Task.Delay(10, TestContext.Current.CancellationToken);
+        }
+
+        Run(site, 220, 4, 221, 3, 260, 0, 105, 380, 1001, 1000, 1000, 6, 1000, 7, 1000, 15);
+        while (site.Host.Drive.Now.OutputFrequencyHz < 1)
+        {
+            await Task.Delay(10, TestContext.Current.CancellationToken);
+        }
+
+        var before = site.Sent.Count;
+        var report = await site.Enter(person);
+        report.Ending.ShouldBeOfType<EntryEnding.RefusedForSafety>();
+        report.Written.ShouldBeEmpty();
+        site.Sent.Skip(before).ShouldAllBe(frame => frame[7] != 6 && frame[7] != 16);
+    }
+
+    [Fact]
+    public async Task An_entry_sends_no_run_command()
+    {
+        await using var site = new WireSite();
+        (await site.Enter(new TestPerson(site.Host))).Ending.ShouldBeOfType<EntryEnding.Finished>();
+        site.ControlWords().ShouldBeEmpty();
+    }
+
+    private static async Task EndLater(WireSite site, RunHold hold, IDisposable beats, bool letsGo, TaskCompletionSource<TimeSpan> reaction)
+    {
+        await AtSpeed(site);
+        var at = TimeProvider.System.GetTimestamp();
+        beats.Dispose();
+        if (letsGo)
+        {
+            hold.Release(HoldEnd.Released);
+        }
+
+        reaction.SetResult(await site.StopReaction(at));
+    }
+
+    private static async Task CutLater(WireSite site, TaskCompletionSource<TimeSpan> reaction)
+    {
+        await AtSpeed(site);
+        var at = TimeProvider.System.GetTimestamp();
+        site.Wire.Cut();
+        reaction.SetResult(await site.StopReaction(at));
+    }
+
+    private static async Task AtSpeed(WireSite site)
+    {
+        while (site.Host.Drive.Now.OutputFrequencyHz < 4.9)
+        {
+            await Task.Delay(5, TestContext.Current.CancellationToken);
+        }
+    }
+
+    private static void NoTripWasReset(WireSite site) => site.ControlWords().ShouldAllBe(word => !word.Has(7));
+
+    /// <summary>Register and value, pair by pair, past the program, as a control system would.</summary>
+    private static void Run(WireSite site, params ushort[] pairs)
+    {
+        for (var i = 0; i < pairs.Length; i += 2)
+        {
+            site.Host.Drive.WriteRegister(new RegisterAddress(pairs[i]), pairs[i + 1]).Refusal.ShouldBeNull();
+        }
+    }
+}

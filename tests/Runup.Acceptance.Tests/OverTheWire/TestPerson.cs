@@ -1,0 +1,41 @@
+using Runup.Commissioning.Entry;
+using Runup.Commissioning.FirstRun;
+using Runup.SimulatedDrive;
+
+namespace Runup.Acceptance.Tests.OverTheWire;
+
+/// <summary>A person who confirms everything up to a question, and who holds until something happens.</summary>
+internal sealed class TestPerson(DriveHost host) : IFirstRunPerson
+{
+    /// <summary>The question that is answered with no.</summary>
+    internal string StopsAt { get; init; } = "direction-right";
+
+    /// <summary>Called as each hold begins, with the step's id.</summary>
+    internal Action<string, RunHold, IDisposable>? Holding { get; init; }
+
+    internal List<string> Confirmed { get; } = [];
+
+    public Task<PersonSays> Confirm(ToConfirm thing, CancellationToken cancellation)
+    {
+        Confirmed.Add(thing.What);
+        return Task.FromResult<PersonSays>(thing.What == StopsAt || thing.What is "step-again" or "go-on-outside-of-what-is-expected"
+            ? new PersonSays.No("the test ends here")
+            : new PersonSays.Yes("A. Tester", thing.NeedsNote ? "beside the door" : null));
+    }
+
+    public async Task<PersonSays> PowerCycle(CancellationToken cancellation)
+    {
+        await host.PowerCycle();
+        return new PersonSays.Yes("A. Tester");
+    }
+
+    public Task<RunHold?> Hold(HoldRequest request, CancellationToken cancellation)
+    {
+        var hold = new RunHold(TimeProvider.System);
+        hold.Beat();
+        var beats = new Timer(_ => hold.Beat(), null, RunHold.Period, RunHold.Period);
+        hold.Lost.Register(beats.Dispose);
+        Holding?.Invoke(request.Step, hold, beats);
+        return Task.FromResult<RunHold?>(hold);
+    }
+}
