@@ -1,6 +1,7 @@
 using Runup.Commissioning.Checks;
 using Runup.Commissioning.Survey;
 using Runup.Dynamics;
+using Runup.Engineering.Drives;
 using Runup.Engineering.Loads;
 using Runup.Engineering.Motors;
 using Runup.Quantities;
@@ -10,6 +11,9 @@ namespace Runup.Commissioning.Rehearsal;
 /// <summary>From a surveyed set to what the time-domain engine simulates.</summary>
 public static class RehearsalSystem
 {
+    // What the engine takes too where nothing is known: 1 % of the drive's base impedance.
+    private const double UnknownSource = 0.01;
+
     /// <summary>Supply, drive, motor and machine of a job; null where no circuit fits the plate, or load or inertia of the machine are not known.</summary>
     /// <remarks>Several equal motors are taken as one of as many times the admittance and inertia.</remarks>
     public static DriveSystem? Of(JobContext context)
@@ -27,7 +31,7 @@ public static class RehearsalSystem
             Drive = context.Rating,
             SupplyVoltage = context.Job.Supply.Voltage.Value,
             SupplyFrequency = context.Job.Supply.Frequency.Value,
-            SupplyReactance = SourceReactance(context.Job),
+            SupplyReactance = SourceReactance(context.Job, context.Rating),
             BrakingResistor = context.Rating.LowestBrakingResistance is null ? null : context.Job.Drive.BrakingResistor?.Resistance.Value,
         };
     }
@@ -41,8 +45,8 @@ public static class RehearsalSystem
     };
 
     /// <summary>Reactance of source and line reactor, each phase; null where the job does not tell the source.</summary>
-    /// <remarks>X = U²/S″ from a fault level; of a transformer u_k U²/S_r; of a generator x″d U²/S_r.</remarks>
-    private static Reactance? SourceReactance(Job job)
+    /// <remarks>X = U²/S″ from a fault level; of a transformer u_k U²/S_r; of a generator x″d U²/S_r; a line reactor in per cent counts on the drive's base impedance U/(√3 I).</remarks>
+    private static Reactance? SourceReactance(Job job, DriveRating rating)
     {
         var supply = job.Supply;
         var voltage = supply.Voltage.Value.Volts;
@@ -53,8 +57,14 @@ public static class RehearsalSystem
             { Generator: { } g } when g.Rating.Value.VoltAmperes > 0 => g.SubtransientReactance.Value.Ratio * voltage * voltage / g.Rating.Value.VoltAmperes,
             _ => null,
         };
-        var reactor = supply.LineReactorInductance is { } inductance ? inductance.Value.ReactanceAt(supply.Frequency.Value).Ohms : 0;
-        return source is { } ohms ? Reactance.FromOhms(ohms + reactor) : null;
+        var baseOhms = voltage / (Math.Sqrt(3) * rating.Overloads[0].Current.Amperes);
+        double? reactor = supply switch
+        {
+            { LineReactorInductance: { } inductance } => inductance.Value.ReactanceAt(supply.Frequency.Value).Ohms,
+            { LineReactorFraction: { } fraction } => fraction.Value.Ratio * baseOhms,
+            _ => null,
+        };
+        return source is null && reactor is null ? null : Reactance.FromOhms((source ?? (UnknownSource * baseOhms)) + (reactor ?? 0));
     }
 
     private static EquivalentCircuit Parallel(EquivalentCircuit one, int count) => one with
