@@ -49,7 +49,7 @@ internal static class Verbs
             .WithDescription("Keep the drive as found; writes nothing to it")
             .WithExample("read", "swp-101.job.yaml", "--link", "tcp://192.168.1.40:502/1");
         config.AddCommand<EnterCommand>("enter")
-            .WithDescription("Write the sheet, read it back and prove it; goes on where it was cut off")
+            .WithDescription("Write the sheet, read it back and prove it; goes on where it was cut off. Status 0 when nothing failed to be entered, also while the proof after power-off is still open")
             .WithExample("enter", "swp-101.job.yaml", "--link", "tcp://192.168.1.40:502/1");
         config.AddCommand<RestoreCommand>("restore")
             .WithDescription("Back to as found, with the same proofs")

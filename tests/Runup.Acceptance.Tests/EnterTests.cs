@@ -45,7 +45,8 @@ public sealed class EnterTests
         first.Json.GetProperty("failed").GetArrayLength().ShouldBe(0);
         first.Json.GetProperty("written").GetInt32().ShouldBeGreaterThan(10);
         first.Json.GetProperty("verified").GetInt32().ShouldBe(first.Json.GetProperty("written").GetInt32());
-        first.Status.ShouldBe(1);
+        first.Status.ShouldBe(0);
+        first.Errors.ShouldContain("not yet proved after power-off");
         first.Json.GetProperty("proved_after_power_cycle").GetBoolean().ShouldBeFalse();
 
         await simulator.PowerCycle();

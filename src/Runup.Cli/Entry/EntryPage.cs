@@ -25,9 +25,12 @@ internal static class EntryPage
         });
         if (report.Failed.Count > 0)
         {
+            // Often one reason holds for all: then it is said once.
             page.Table(
-                [new("not proved"), new("outcome"), new("why", Whole: false)],
-                report.Failed.Select(f => (IReadOnlyList<string>)[Named(profile, f.Parameter), f.Outcome.Name, f.Outcome.Why ?? ""]));
+                [new("not proved", Whole: false), new("outcome"), new("why", Whole: false)],
+                from failed in report.Failed
+                group failed.Parameter by (failed.Outcome.Name, failed.Outcome.Why) into alike
+                select (IReadOnlyList<string>)[string.Join(", ", alike.Select(number => Named(profile, number))), alike.Key.Name, alike.Key.Why ?? ""]);
         }
 
         if (report.Left.Count > 0)

@@ -37,7 +37,8 @@ internal static class EntryRun
     {
         EntryEnding.RefusedForSafety => ExitStatus.RefusedForSafety,
         EntryEnding.LinkFailed => ExitStatus.LinkFailed,
-        EntryEnding.Finished when report.Failed.Count == 0 => ExitStatus.Fine,
+        // Nothing failed to be entered; that the proof after power-off is open is said in words and in JSON.
+        EntryEnding.Finished or EntryEnding.AwaitsPowerCycle when report.Failed.Count == 0 => ExitStatus.Fine,
         _ => ExitStatus.Blocked,
     };
 

@@ -19,7 +19,7 @@ internal sealed class LinkSettings : JobSettings
     public string? By { get; set; }
 
     [CommandOption("--confirm <THING>")]
-    [Description("A thing confirmed beforehand by its name, once for each; what is not is asked for")]
+    [Description("A thing confirmed beforehand by its name, once for each: safe-torque-off-open-or-motor-isolated, no-run-command-pending, power-cycle. What is not confirmed so is asked for")]
     public string[] Confirmed { get; set; } = [];
 
     internal LinkAddress Address => Link is null

@@ -31,9 +31,13 @@ internal sealed class PersonAtTerminal(string by, IReadOnlySet<string> confirmed
         await output.WriteAsync($"{words}\n  [{what}] yes or no: ");
         await output.FlushAsync();
         var answer = (await input.ReadLineAsync())?.Trim();
+        if (Console.IsInputRedirected)
+        {
+            await output.WriteLineAsync(answer);
+        }
+
         if (answer is null)
         {
-            await output.WriteLineAsync();
             return new PersonSays.No($"nobody answered; at the drive, answer yes, or call again with --confirm {what}");
         }
 
