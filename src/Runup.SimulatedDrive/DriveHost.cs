@@ -9,6 +9,10 @@ namespace Runup.SimulatedDrive;
 /// <summary>Serves a simulated drive on Modbus TCP and moves it with a clock, until disposed.</summary>
 public sealed class DriveHost : IAsyncDisposable
 {
+    private const int LowestOwnPort = 20_000;
+    private const int OwnPorts = 10_000;
+    private const int AttemptsAtPort = 50;
+    private static readonly TimeSpan PauseAtPort = TimeSpan.FromMilliseconds(100);
     private static readonly TimeSpan Overdue = TimeSpan.FromMilliseconds(150);
     private static readonly TimeSpan Patience = TimeSpan.FromMilliseconds(500);
 
@@ -43,7 +47,7 @@ public sealed class DriveHost : IAsyncDisposable
     public static (DriveHost? Host, string? Why) Start(VirtualDrive drive, PacedTime time, TimeProvider real, UnitId unit, ModbusTcpServerOptions options)
     {
         var route = UnitRouting.Device(drive, unit);
-        return ModbusTcpServer.Start(route, options) switch
+        return Listen(route, options) switch
         {
             ServerStart.Listening listening => (new DriveHost(drive, time, real, route, options with { Port = listening.Server.Endpoint.Port }, listening.Server), null),
             ServerStart.PortTaken => (null, $"port {options.Port} is taken"),
@@ -57,9 +61,21 @@ public sealed class DriveHost : IAsyncDisposable
     {
         await server.DisposeAsync();
         Drive.PowerCycle();
-        server = ModbusTcpServer.Start(routing, options) is ServerStart.Listening listening
-            ? listening.Server
-            : throw new IOException($"Port {options.Port} could not be taken again after the power cycle.");
+        for (var attempt = 0; ; attempt++)
+        {
+            if (ModbusTcpServer.Start(routing, options) is ServerStart.Listening listening)
+            {
+                server = listening.Server;
+                return;
+            }
+
+            if (attempt == AttemptsAtPort)
+            {
+                throw new IOException($"Port {options.Port} could not be taken again after the power cycle.");
+            }
+
+            await Task.Delay(PauseAtPort, real);
+        }
     }
 
     /// <inheritdoc/>
@@ -67,6 +83,24 @@ public sealed class DriveHost : IAsyncDisposable
     {
         Time.Moved -= MoveDrive;
         await server.DisposeAsync();
+    }
+
+    /// <summary>
+    /// Where any port will do, one below those that this computer hands out to clients: the drive must find it free again after
+    /// a power cycle.
+    /// </summary>
+    private static ServerStart Listen(UnitRouting route, ModbusTcpServerOptions options)
+    {
+        for (var attempt = 0; options.Port == 0 && attempt < AttemptsAtPort; attempt++)
+        {
+            var port = Random.Shared.Next(LowestOwnPort, LowestOwnPort + OwnPorts);
+            if (ModbusTcpServer.Start(route, options with { Port = port }) is ServerStart.Listening listening)
+            {
+                return listening;
+            }
+        }
+
+        return ModbusTcpServer.Start(route, options);
     }
 
     private void MoveDrive(TimeSpan reached) => Drive.MoveTo(reached - begun);
