@@ -9,6 +9,7 @@ internal static class Program
     private static int Main(string[] arguments)
     {
         Console.OutputEncoding = new System.Text.UTF8Encoding(encoderShouldEmitUTF8Identifier: false);
+        Console.SetError(new VisibleWriter(Console.Error));
         var app = new CommandApp();
         app.Configure(Verbs.Configure);
         try

@@ -6,24 +6,36 @@ namespace Runup.Files;
 /// <summary>Brings a file's bytes to text, or says why that can't be done.</summary>
 internal static class TextOfFile
 {
+    private static readonly TimeSpan Patience = TimeSpan.FromSeconds(5);
     private static readonly UTF8Encoding Strict = new(encoderShouldEmitUTF8Identifier: false, throwOnInvalidBytes: true);
 
     /// <summary>The text of a file; a byte-order mark stays its first character, so that an edit can write it back.</summary>
     internal static string? Read(string path, int limit, Problems problems)
     {
+        if (string.IsNullOrWhiteSpace(path))
+        {
+            problems.AddForFile("its name is empty", "the name of a file would do");
+            return null;
+        }
+
         try
         {
-            using var stream = new FileStream(path, FileMode.Open, FileAccess.Read, FileShare.ReadWrite);
-            // The length of a pipe or a device is no guide, so that at most one byte more than the limit is read.
-            var bytes = new byte[Math.Min(limit, stream.CanSeek ? stream.Length : limit) + 1];
-            var count = stream.ReadAtLeast(bytes, bytes.Length, throwOnEndOfStream: false);
-            if (count > limit)
+            var reading = Task.Run(() => Bytes(path, limit));
+            // A pipe that nobody writes into keeps its reader for ever.
+            if (Task.WaitAny([reading], Patience) < 0)
+            {
+                problems.AddForFile($"nothing came of it within {Patience.TotalSeconds:0} s", "a file on a disk would do, or a pipe that is written into and closed");
+                return null;
+            }
+
+            var bytes = reading.GetAwaiter().GetResult();
+            if (bytes.Length > limit)
             {
                 problems.AddForFile($"it has more than {limit} bytes", "a file of this kind is far smaller; is it the right one?");
                 return null;
             }
 
-            return Decode(bytes.AsSpan(0, count), problems);
+            return Decode(bytes.Span, problems);
         }
         catch (Exception e) when (e is FileNotFoundException or DirectoryNotFoundException)
         {
@@ -39,6 +51,14 @@ internal static class TextOfFile
         }
 
         return null;
+    }
+
+    /// <summary>A file's bytes, and at most one more than the limit: the length of a pipe or a device is no guide.</summary>
+    private static ReadOnlyMemory<byte> Bytes(string path, int limit)
+    {
+        using var stream = new FileStream(path, FileMode.Open, FileAccess.Read, FileShare.ReadWrite);
+        var bytes = new byte[Math.Min(limit, stream.CanSeek ? stream.Length : limit) + 1];
+        return bytes.AsMemory(0, stream.ReadAtLeast(bytes, bytes.Length, throwOnEndOfStream: false));
     }
 
     private static string? Decode(ReadOnlySpan<byte> bytes, Problems problems)

@@ -9,6 +9,14 @@ public sealed class UsageTests
     [InlineData("check", "no-such-file.job.yaml")]
     [InlineData("sheet", "no-such-file.job.yaml", "--json")]
     [InlineData("simulate", "no-such-file.job.yaml", "--tcp", "seven")]
+    [InlineData("check", "")]
+    [InlineData("check", "a\u001b[31mb")]
+    [InlineData("new", "")]
+    [InlineData("new", " ")]
+    [InlineData("new", "nowhere/b\u001b[31m")]
+    [InlineData("demo", "")]
+    [InlineData("rehearse", "no-such-file.job.yaml", "--plot", "")]
+    [InlineData("read", "no-such-file.job.yaml", "--link", "tcp://\u001b[31m/1")]
     public async Task Wrong_usage_is_one_line_on_standard_error_and_status_2(params string[] arguments)
     {
         using var scratch = new Scratch();
@@ -16,6 +24,7 @@ public sealed class UsageTests
         run.Status.ShouldBe(2);
         run.Output.ShouldBeEmpty();
         run.Errors.Trim().Split('\n').Length.ShouldBe(1);
+        run.Errors.ShouldNotContain('\u001b');
         run.ShowsNoInsides();
     }
 

@@ -30,6 +30,22 @@ public sealed class TextOfFileTests : IDisposable
     public void A_file_too_large_is_refused_without_reading_all_of_it() =>
         Problem(Write(new byte[5_000_000])).ShouldContain("more than");
 
+    [Fact]
+    public void An_empty_name_is_told() => Problem("").ShouldBe("x:1:1 (file): its name is empty; the name of a file would do");
+
+    [Fact]
+    public void A_pipe_that_nobody_writes_into_is_not_waited_for_for_ever()
+    {
+        Assert.SkipWhen(OperatingSystem.IsWindows(), "Named pipes in the file system are of Unix.");
+        var pipe = Path.Combine(folder, "pipe");
+        using (var made = System.Diagnostics.Process.Start("mkfifo", [pipe]))
+        {
+            made.WaitForExit();
+        }
+
+        Problem(pipe).ShouldContain("nothing came of it");
+    }
+
     private string Write(byte[] bytes)
     {
         var path = Path.Combine(folder, "f.yaml");

@@ -9,6 +9,11 @@ internal static class DemoFolder
     internal static string Prepare(string? wanted)
     {
         var folder = wanted ?? Free("runup-demo");
+        if (string.IsNullOrWhiteSpace(folder))
+        {
+            throw new Complaint(ExitStatus.BadInput, "runup: the folder's name is empty; a new or empty folder would do");
+        }
+
         if (File.Exists(folder) || (Directory.Exists(folder) && Directory.EnumerateFileSystemEntries(folder).Any()))
         {
             throw new Complaint(ExitStatus.BadInput, $"runup: {folder} is there and not empty; a new or empty folder would do");

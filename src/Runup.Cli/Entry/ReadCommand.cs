@@ -17,7 +17,7 @@ internal sealed class ReadCommand : AsyncCommand<LinkSettings>
         switch (await ReadDrive.Run(job.Job.Tag, job.Profile, links, records, cancellationToken))
         {
             case DriveRead.NoLink none:
-                Console.Error.WriteLine($"runup: {settings.Link}: {none.Why}");
+                Console.Error.WriteLine($"runup: {job.Job.Tag}: the link failed: {none.Why}");
                 return (int)ExitStatus.LinkFailed;
             case DriveRead.Read read:
                 Show(job, read, settings.Json);

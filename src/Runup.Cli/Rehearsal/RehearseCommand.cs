@@ -93,5 +93,10 @@ internal sealed class RehearseCommand : Command<RehearseCommand.Settings>
         [CommandOption("--plot <FILE.svg>")]
         [Description("Trends of frequency, current, DC bus and torque")]
         public string? Plot { get; set; }
+
+        // Another ending is a slip, and could lie on the job file itself.
+        public override Spectre.Console.ValidationResult Validate() => Plot is null || Plot.EndsWith(".svg", StringComparison.OrdinalIgnoreCase)
+            ? Spectre.Console.ValidationResult.Success()
+            : Spectre.Console.ValidationResult.Error($"--plot '{Plot}' would not do; a file whose name ends in .svg would");
     }
 }

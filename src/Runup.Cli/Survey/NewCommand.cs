@@ -1,4 +1,5 @@
 using System.ComponentModel;
+using System.Text;
 using Runup.Cli.Terminal;
 using Runup.Files.Jobs;
 using Spectre.Console.Cli;
@@ -17,20 +18,46 @@ internal sealed class NewCommand : Command<NewCommand.Settings>
         }
 
         var tag = Path.GetFileName(path)[..^".job.yaml".Length].ToUpperInvariant();
-        try
+        if (tag.Trim().Length == 0 || tag.Any(char.IsControl))
         {
-            using var file = new FileStream(path, FileMode.CreateNew, FileAccess.Write);
-            using var writer = new StreamWriter(file);
-            writer.Write(JobTemplate.Write(tag));
+            throw new Complaint(ExitStatus.BadInput, $"runup: '{Visible.Text(settings.Job)}' names no file; the equipment's tag, such as swp-101, would do");
         }
-        catch (IOException) when (File.Exists(path))
+
+        using (var file = Made(path))
         {
-            throw new Complaint(ExitStatus.BadInput, $"{path}:1:1 (file): it is there already and is left as it is; another name would do");
+            Fill(file, path, JobTemplate.Write(tag));
         }
 
         var page = new Page(Console.Out);
         page.Line($"{path} is written. Fill in what stands without a comment sign, then: runup check {path}");
         return (int)ExitStatus.Fine;
+    }
+
+    private static FileStream Made(string path)
+    {
+        try
+        {
+            return new FileStream(path, FileMode.CreateNew, FileAccess.Write);
+        }
+        catch (IOException) when (File.Exists(path))
+        {
+            throw new Complaint(ExitStatus.BadInput, $"{path}:1:1 (file): it is there already and is left as it is; another name would do");
+        }
+    }
+
+    private static void Fill(FileStream file, string path, string text)
+    {
+        try
+        {
+            file.Write(Encoding.UTF8.GetBytes(text));
+            file.Flush(flushToDisk: true);
+        }
+        catch (IOException)
+        {
+            // Half a file would look like one that somebody filled in.
+            File.Delete(path);
+            throw;
+        }
     }
 
     internal sealed class Settings : CommandSettings

@@ -21,13 +21,13 @@ internal sealed class Page
     internal void Heading(string text)
     {
         console.WriteLine();
-        console.Write(new Text(text, new Style(decoration: Decoration.Bold)));
+        console.Write(new Text(Visible.Text(text), new Style(decoration: Decoration.Bold)));
         console.WriteLine();
     }
 
     internal void Line(string text = "")
     {
-        console.Write(new Text(text));
+        console.Write(new Text(Visible.Text(text)));
         console.WriteLine();
     }
 
@@ -36,7 +36,7 @@ internal sealed class Page
         var table = new Table { Border = TableBorder.None, ShowHeaders = columns.Any(c => c.Title.Length > 0) };
         foreach (var column in columns)
         {
-            var made = new TableColumn(new Text(column.Title)) { Padding = new Padding(0, 0, 2, 0) };
+            var made = new TableColumn(new Text(Visible.Text(column.Title))) { Padding = new Padding(0, 0, 2, 0) };
             if (column.Digits)
             {
                 made.RightAligned();
@@ -52,7 +52,7 @@ internal sealed class Page
 
         foreach (var row in rows)
         {
-            table.AddRow(row.Select(cell => new Text(cell)));
+            table.AddRow(row.Select(cell => new Text(Visible.Text(cell))));
         }
 
         WriteTrimmed(table);

@@ -38,6 +38,9 @@ public static class CsvColumns
                 var cell = row[places[i]];
                 switch (QuantityText.ReadSi(Dimension.PureNumber, cell.Text))
                 {
+                    case Reading<double>.Value v when !Magnitude.Is(v.Quantity):
+                        problems.Add(cell.Place, names[i], Quote.Of(cell.Text), Magnitude.WouldDo);
+                        break;
                     case Reading<double>.Value v:
                         numbers[i] = v.Quantity;
                         break;

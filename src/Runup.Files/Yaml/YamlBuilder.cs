@@ -80,6 +80,7 @@ internal sealed class YamlBuilder
             case Scalar scalar:
                 parser.MoveNext();
                 RefuseProperties(scalar, path);
+                RefuseHidden(scalar, path);
                 var place = At(scalar.Start, scalar.End);
                 return new YamlScalar(path, key ?? place, place, scalar.Value, scalar.Style == ScalarStyle.Plain);
             case MappingStart map:
@@ -186,6 +187,15 @@ internal sealed class YamlBuilder
         if (!node.Tag.IsEmpty)
         {
             Refuse(node, path, "a YAML tag", "leave it out; text that begins with `!` needs quotes");
+        }
+    }
+
+    // In double quotes an escape brings in what the text itself may not hold.
+    private void RefuseHidden(Scalar scalar, string path)
+    {
+        if (scalar.Style == ScalarStyle.DoubleQuoted && YamlCharacters.FirstUnfit(scalar.Value) is { } unfit)
+        {
+            Refuse(scalar, path, $"an escape for {unfit}", "leave it out");
         }
     }
 

@@ -33,6 +33,20 @@ internal static class YamlCharacters
         return problems.Count == before;
     }
 
+    /// <summary>What must not stand in a value, in words; null where all of it may.</summary>
+    internal static string? FirstUnfit(string value)
+    {
+        for (var i = 0; i < value.Length; i++)
+        {
+            if (value[i] is not ('\n' or '\t') && (Explain(value, 0, i)?.Found ?? (value[i] == '\r' ? "a carriage return" : null)) is { } found)
+            {
+                return found;
+            }
+        }
+
+        return null;
+    }
+
     private static (string Found, string WouldDo)? Explain(string text, int lineStart, int i) => text[i] switch
     {
         '\t' when IsIndent(text, lineStart, i) => ("a tab in the indentation", "indent with spaces"),

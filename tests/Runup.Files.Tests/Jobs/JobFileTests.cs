@@ -199,6 +199,27 @@ public sealed class JobFileTests : IDisposable
     public void No_explosive_zone_is_one_word_however_written(string written) =>
         Read(Small + $"\nplace: {{explosive-zone: {written}}}\n").Job.Place.ExplosiveZone!.Value.ShouldBe("none");
 
+    [Theory]
+    [InlineData("\"\\e[31mP\"", "an escape for the control character U+001B")]
+    [InlineData("\"a\\0b\"", "an escape for a NUL character")]
+    [InlineData("\"a\\rb\"", "an escape for a carriage return")]
+    [InlineData("\"a\\u202Eb\"", "an escape for a character that reverses the direction of reading")]
+    [InlineData("\"a\\nb\"", "one line of 1 to 200 characters would do")]
+    [InlineData("\"a\\tb\"", "one line of 1 to 200 characters would do")]
+    [InlineData("\"a\uFFFDb\"", "one line of 1 to 200 characters would do")]
+    [InlineData("\"\"", "one line of 1 to 200 characters would do")]
+    [InlineData("\"  \"", "one line of 1 to 200 characters would do")]
+    public void A_tag_can_be_shown_and_recorded_whatever_escapes_it_is_written_with(string tag, string told) =>
+        FullJob.Problems(Small.Replace("tag: P-1", "tag: " + tag, StringComparison.Ordinal)).ShouldHaveSingleItem().ShouldContain(told);
+
+    [Theory]
+    [InlineData("torque: 42 N·m", "torque: 1e308 N·m")]
+    [InlineData("at-speed: 1460 rpm", "at-speed: 1e-308 rpm")]
+    [InlineData("maximum-frequency: 50 Hz", "maximum-frequency: 1e13 Hz")]
+    [InlineData("voltage: 400 V, frequency", "voltage: 1e300 V, frequency")]
+    public void A_figure_that_no_machine_has_is_refused_before_anybody_reckons_with_it(string sound, string absurd) =>
+        FullJob.Problems(Small.Replace(sound, absurd, StringComparison.Ordinal)).ShouldHaveSingleItem().ShouldContain("no machine has such a figure");
+
     [Fact]
     public void A_heading_with_nothing_beneath_is_as_good_as_none() => Read(Small + "\ncable:\nplace:\n  # ambient: 35 °C\n").Job.Cable.Length.ShouldBeNull();
 

@@ -19,6 +19,9 @@ internal static class QuantityWords
             case Reading<double>.Problem p:
                 desk.Problems.Add(scalar, p.Found, p.WouldDo);
                 return false;
+            case Reading<double>.Value v when !Magnitude.Is(v.Quantity):
+                desk.Problems.Add(scalar, Quote.Of(scalar.Text), Magnitude.WouldDo);
+                return false;
             case Reading<double>.Value v when IsWithin(v.Quantity, bound):
                 desk.Notice(scalar, v.Notation);
                 (si, roundingSi) = (v.Quantity, v.RoundingSi);

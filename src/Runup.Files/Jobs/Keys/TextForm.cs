@@ -15,12 +15,12 @@ internal sealed class TextForm : Form<string>
     {
         roundingSi = 0;
         value = scalar.Text.Trim();
-        if (value.Length <= Longest && !value.Contains('\n', StringComparison.Ordinal))
+        if (value.Length is > 0 and <= Longest && value.IndexOfAny(['\n', '\t', '\uFFFD']) < 0)
         {
             return true;
         }
 
-        desk.Problems.Add(scalar, Quote.Of(value), $"one line of at most {Longest} characters would do");
+        desk.Problems.Add(scalar, Quote.Of(value), $"one line of 1 to {Longest} characters would do");
         return false;
     }
 
