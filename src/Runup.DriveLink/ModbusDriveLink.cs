@@ -57,6 +57,12 @@ public sealed class ModbusDriveLink : IDriveLink
         while (batches.TryDequeue(out var batch))
         {
             var outcome = await WhileBusy(() => client.ReadHoldingRegistersAsync(unit, batch.Range, cancellationToken: cancellation), cancellation);
+            if (outcome is ModbusOutcome<RegisterValues>.Refused { Code: var code } && code == ExceptionCode.ServerDeviceBusy)
+            {
+                // It says nothing of these registers, and would say it of each of them.
+                return new LinkReply<IReadOnlyDictionary<string, long>>.Unanswered($"the drive stays busy, exception {code}");
+            }
+
             switch (outcome.As(words => words))
             {
                 case LinkReply<RegisterValues>.Answered answered:

@@ -72,6 +72,15 @@ public sealed class ModbusDriveLinkTests : DriveLinkContract
     });
 
     [Fact]
+    public void A_drive_that_stays_busy_is_not_asked_for_each_parameter_alone() => Modbus(async bench =>
+    {
+        bench.Device.BusyTimes = 100;
+        (await bench.Link.Read([BenchMake.Of("105"), BenchMake.Of("106")], default))
+            .ShouldBeOfType<LinkReply<IReadOnlyDictionary<string, long>>.Unanswered>().Why.ShouldContain("06");
+        bench.Device.Requests.Count.ShouldBeLessThan(10);
+    });
+
+    [Fact]
     public void A_command_is_never_sent_twice_to_a_busy_drive() => Modbus(async bench =>
     {
         bench.Device.BusyTimes = 1;

@@ -67,6 +67,7 @@ internal sealed class ReadCommand : AsyncCommand<LinkSettings>
                 DisplayText.Unit(r.Parameter, values) ?? "",
                 DisplayText.Of(r.Parameter, r.Parameter.DefaultRaw(job.Size), values),
             ]));
-        page.Line($"{rows.Count} parameters are kept in the record. Nothing was written to the drive.");
+        var missing = rows.Count(r => r.Raw is null);
+        page.Line($"{rows.Count - missing} parameters are kept in the record{(missing > 0 ? $"; the drive does not give {missing} more" : "")}. Nothing was written to the drive.");
     }
 }

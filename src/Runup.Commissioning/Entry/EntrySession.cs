@@ -48,7 +48,7 @@ internal sealed class EntrySession(EntryTask task, IDriveLink link, string ident
     /// <summary>Reads all that the drive keeps, and keeps it in the record; why the link is lost, or null.</summary>
     public async Task<EntryEnding?> ReadAll(string moment, CancellationToken cancellation)
     {
-        var (values, lost) = await link.ReadAll(task.Kept, cancellation);
+        var (values, lost) = await link.ReadKept(task.Kept, cancellation);
         if (values is null)
         {
             return new EntryEnding.LinkFailed(lost!);

@@ -27,6 +27,19 @@ internal static class ParameterReading
             _ => throw new InvalidOperationException("The set of replies is closed."),
         };
 
+    /// <summary>
+    /// All that a drive keeps; or why there is nothing to keep. A drive that gives none of it is not the one that the job names,
+    /// or not ready: a record of nothing must not stand for how it was found.
+    /// </summary>
+    public static async Task<(IReadOnlyDictionary<string, long?>? Values, string? Lost)> ReadKept(
+        this IDriveLink link, IReadOnlyList<Parameter> kept, CancellationToken cancellation)
+    {
+        var (values, lost) = await link.ReadAll(kept, cancellation);
+        return values is { Count: > 0 } && values.Values.All(v => v is null)
+            ? (null, $"{link.Description} gives none of the drive's parameters; is it the drive that the job names, and the right unit?")
+            : (values, lost);
+    }
+
     private static async Task<LinkReply<IReadOnlyDictionary<string, long>>> ReadAgain(
         this IDriveLink link, IReadOnlyList<Parameter> parameters, CancellationToken cancellation)
     {

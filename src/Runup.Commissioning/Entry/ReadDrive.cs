@@ -32,7 +32,7 @@ public static class ReadDrive
             return new DriveRead.NoLink(lost);
         }
 
-        var (values, gone) = await link.ReadAll([.. profile.Parameters.Where(p => p.IsKept)], cancellation);
+        var (values, gone) = await link.ReadKept([.. profile.Parameters.Where(p => p.IsKept)], cancellation);
         if (values is null)
         {
             return new DriveRead.NoLink(gone!);

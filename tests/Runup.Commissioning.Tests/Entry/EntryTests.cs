@@ -154,6 +154,20 @@ public sealed class EntryTests
     }
 
     [Fact]
+    public async Task A_drive_that_gives_nothing_leaves_no_record_of_how_it_was_found()
+    {
+        foreach (var parameter in BenchMake.Profile.Parameters)
+        {
+            site.Drive.RefusesToRead.Add(parameter.Number);
+        }
+
+        site.Enter().Ending.ShouldBeOfType<EntryEnding.LinkFailed>();
+        (await ReadDrive.Run(BenchSite.Tag, BenchMake.Profile, site, site.Records, TestContext.Current.CancellationToken)).ShouldBeOfType<DriveRead.NoLink>();
+        site.Records.Bodies.OfType<RecordBody.ParametersRead>().ShouldBeEmpty();
+        site.Sent("write").ShouldBeEmpty();
+    }
+
+    [Fact]
     public void A_write_whose_reply_is_lost_is_settled_by_reading()
     {
         site.Script = Once("write", "105", Mishap.ReplyLost);
