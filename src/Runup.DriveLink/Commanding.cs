@@ -5,8 +5,12 @@ using Runup.Quantities;
 
 namespace Runup.DriveLink;
 
-/// <summary>Commands as control word and reference: in one request where their registers adjoin, else the reference first.</summary>
-/// <remarks>No word that it sends has the fault-reset bit: a trip is a person's to reset.</remarks>
+/// <summary>Commands as control word and reference: in one request where their registers adjoin.</summary>
+/// <remarks>
+/// Else a run command sends the reference first, so that the motor never runs to an older one; every other command sends the word
+/// first, so that nothing can come between a person and the stop. No word that it sends has the fault-reset bit: a trip is a
+/// person's to reset.
+/// </remarks>
 internal sealed class Commanding(IModbusClient client, UnitId unit, DriveProfile profile, KnownValues known, StatusReading status, TimeProvider time)
 {
     private static readonly TimeSpan Pace = TimeSpan.FromMilliseconds(50);
@@ -74,27 +78,42 @@ internal sealed class Commanding(IModbusClient client, UnitId unit, DriveProfile
     private async Task<LinkReply<Written>> Send(CommandInterface registers, ControlWord word, double hertz, CancellationToken cancellation)
     {
         var asked = new DriveCommand(word, ElectricalFrequency.FromHertz(hertz), rotation);
-        var words = RegisterImage.Words(registers.Word, CommandCodec.WordRaw(registers, asked));
-        if (CommandCodec.ReferenceRaw(profile, registers, asked, known.Values) is not { } reference)
+        var words = RegisterWords.Of(registers.Word, CommandCodec.WordRaw(registers, asked));
+        if (CommandCodec.ReferenceRaw(profile, registers, asked, known.Values) is not { } raw)
         {
             // A word that runs nothing goes out whatever is known of the reference.
             return hertz > 0
                 ? new LinkReply<Written>.Refused($"{hertz:0.##} Hz can't be told to this drive: read its parameters first")
-                : (await Write(registers.Word.Register, words, cancellation)).AsWritten();
+                : await Write([words], cancellation);
         }
 
-        var references = RegisterImage.Words(registers.Reference, reference);
+        var reference = RegisterWords.Of(registers.Reference, raw);
         if (registers.Word.Register + registers.Word.RegisterCount == registers.Reference.Register)
         {
-            return (await Write(registers.Word.Register, [.. words, .. references], cancellation)).AsWritten();
+            return await Write([words with { Words = [.. words.Words, .. reference.Words] }], cancellation);
         }
 
-        var first = (await Write(registers.Reference.Register, references, cancellation)).AsWritten();
-        return first is LinkReply<Written>.Answered ? (await Write(registers.Word.Register, words, cancellation)).AsWritten() : first;
+        return await Write(PowerMachine.CommandOf(word) == PowerCommand.EnableOperation ? [reference, words] : [words, reference], cancellation);
     }
 
-    private Task<ModbusOutcome<RegisterRange>> Write(ushort register, ushort[] words, CancellationToken cancellation) =>
-        words is [var single]
-            ? client.WriteRegisterAsync(unit, new RegisterAddress(register), single, cancellationToken: cancellation)
-            : client.WriteRegistersAsync(unit, new RegisterAddress(register), new RegisterValues(words), cancellationToken: cancellation);
+    // In order; what follows a request that was not answered is not sent.
+    private async Task<LinkReply<Written>> Write(IReadOnlyList<RegisterWords> requests, CancellationToken cancellation)
+    {
+        LinkReply<Written> reply = new LinkReply<Written>.Answered(default);
+        foreach (var request in requests)
+        {
+            reply = (await Write(request, cancellation)).AsWritten();
+            if (reply is not LinkReply<Written>.Answered)
+            {
+                break;
+            }
+        }
+
+        return reply;
+    }
+
+    private Task<ModbusOutcome<RegisterRange>> Write(RegisterWords request, CancellationToken cancellation) =>
+        request.Words is [var single]
+            ? client.WriteRegisterAsync(unit, new RegisterAddress(request.Register), single, cancellationToken: cancellation)
+            : client.WriteRegistersAsync(unit, new RegisterAddress(request.Register), new RegisterValues([.. request.Words]), cancellationToken: cancellation);
 }

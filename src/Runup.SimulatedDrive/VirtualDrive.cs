@@ -20,6 +20,8 @@ public sealed class VirtualDrive : IModbusDevice
 {
     private static readonly TimeSpan TickTime = TimeSpan.FromMilliseconds(1);
 
+    private static readonly Setting[] Ramps = [Setting.AccelerationTime, Setting.DecelerationTime];
+
     private readonly DriveProfile profile;
     private readonly DriveSize size;
     private readonly DriveSystem plant;
@@ -251,7 +253,7 @@ public sealed class VirtualDrive : IModbusDevice
             return ExceptionCode.IllegalDataAddress;
         }
 
-        if (!parameter.Accepts(raw, size))
+        if (!parameter.Accepts(raw, size) || IsWrongSignature(parameter, raw))
         {
             return ExceptionCode.IllegalDataValue;
         }
@@ -261,6 +263,11 @@ public sealed class VirtualDrive : IModbusDevice
         var running = simulation.Readings.State is DriveState.Running or DriveState.Stopping or DriveState.QuickStopping;
         return locked || (running && parameter.Access != ParameterAccess.AnyTime) ? ExceptionCode.ServerDeviceFailure : null;
     }
+
+    // Whoever means to store and writes another value must not believe that it was done; what the parameter shows at rest does nothing.
+    private bool IsWrongSignature(Parameter parameter, long raw) =>
+        profile.Store is { } store && string.Equals(store.Parameter, parameter.Number, StringComparison.Ordinal)
+        && raw != store.Write && raw != parameter.DefaultRaw(size);
 
     private void CarryOut(Parameter parameter, long raw)
     {
@@ -285,11 +292,11 @@ public sealed class VirtualDrive : IModbusDevice
         }
     }
 
-    /// <summary>Puts the parameters to work; false where they contradict one another, such as an acceleration of no time.</summary>
+    /// <summary>Puts the parameters to work; false where they contradict one another, such as an acceleration of no time or of no speed.</summary>
     private bool TryReconfigure()
     {
         var control = Control();
-        if (SystemCheck.Of(plant, control).Count > 0)
+        if (SystemCheck.Of(plant, control).Count > 0 || !Array.TrueForAll(Ramps, r => profile.Carrying(r).Count == 0 || memory.Settings.Number(r) is not null))
         {
             return false;
         }

@@ -28,6 +28,7 @@ public static class CommandCodec
     }
 
     /// <summary>The reference's value for a command; null where it can't be told (rpm, but no pole count) or does not fit.</summary>
+    /// <remarks>What the reference can't say exactly is rounded down: no motor is asked for more than was permitted.</remarks>
     public static long? ReferenceRaw(DriveProfile profile, CommandInterface command, DriveCommand asked, ParameterValues values)
     {
         var at = new Surroundings(profile, values);
@@ -37,7 +38,7 @@ public static class CommandCodec
             return null;
         }
 
-        var magnitude = (long)Math.Min(Math.Round(counts, MidpointRounding.AwayFromZero), long.MaxValue);
+        var magnitude = (long)Math.Min(Math.Floor(counts), long.MaxValue);
         var raw = command.ReverseBit is null && asked.Rotation == Rotation.Reverse ? -magnitude : magnitude;
         return RegisterImage.Fits(command.Reference, raw) ? raw : null;
     }

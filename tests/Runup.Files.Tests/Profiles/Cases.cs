@@ -18,6 +18,9 @@ internal static class Cases
 
     internal static ushort[] Words(string text) => [.. text.Split(' ').Select(w => ushort.Parse(w, NumberStyles.AllowHexSpecifier, CultureInfo.InvariantCulture))];
 
+    /// <summary>Registers as answered, by address: <c>first address: words | ...</c>.</summary>
+    internal static Dictionary<int, ushort> Registers(string text) => text.Split(" | ").Select(t => t.Split(": ")).SelectMany(part => Words(part[1]).Select((word, i) => (Words(part[0])[0] + i, word))).ToDictionary(p => p.Item1, p => p.word);
+
     /// <summary>The request that writes words, as the cases print it.</summary>
     internal static string Pdu(ushort register, IReadOnlyList<ushort> words) => words.Count == 1
         ? $"06 {register:X4} {words[0]:X4}"

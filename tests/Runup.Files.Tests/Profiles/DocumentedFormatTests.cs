@@ -58,7 +58,7 @@ public sealed class DocumentedFormatTests
     public void The_schema_knows_every_key_of_every_profile_that_we_ship()
     {
         var schema = JsonNode.Parse(ProfileSchema.Write())!;
-        foreach (var text in Examples.Append(File.ReadAllText(Drives.PathOf("tern"))))
+        foreach (var text in Examples.Append(File.ReadAllText(Drives.PathOf("tern"))).Append(File.ReadAllText(Drives.PathOf("osprey"))))
         {
             SchemaWalk.Misfits(schema, YamlTree.Read(text, new Problems("p"))!).ShouldBeEmpty();
         }

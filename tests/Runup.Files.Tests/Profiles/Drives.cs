@@ -7,10 +7,15 @@ namespace Runup.Files.Tests.Profiles;
 internal static class Drives
 {
     private static readonly Lazy<DriveProfile> ReadTern = new(() => Read("tern"));
+    private static readonly Lazy<DriveProfile> ReadOsprey = new(() => Read("osprey"));
 
     internal static string Root { get; } = FindRoot();
 
     internal static DriveProfile Tern => ReadTern.Value;
+
+    internal static DriveProfile Osprey => ReadOsprey.Value;
+
+    internal static DriveProfile Of(string family) => family is "osprey" ? Osprey : Tern;
 
     internal static string PathOf(string family) => Path.Combine(Root, "data", "drives", family + ProfileReader.Extension);
 
