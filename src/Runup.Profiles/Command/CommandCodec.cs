@@ -20,6 +20,9 @@ public sealed record RegisterWords(ushort Register, IReadOnlyList<ushort> Words)
 /// <summary>Commands to registers and back, as the profile declares it; both sides of the wire read the same profile.</summary>
 public static class CommandCodec
 {
+    // What binary fractions may lack of a whole count: 300 rpm must not become 299.
+    private const decimal Hair = 0.000001m;
+
     /// <summary>The control word's value for a command: with the reverse bit and the ramp bits that the drive wants.</summary>
     public static long WordRaw(CommandInterface command, DriveCommand asked)
     {
@@ -38,7 +41,7 @@ public static class CommandCodec
             return null;
         }
 
-        var magnitude = (long)Math.Min(Math.Floor(counts), long.MaxValue);
+        var magnitude = (long)Math.Min(Math.Floor(counts + Hair), long.MaxValue);
         var raw = command.ReverseBit is null && asked.Rotation == Rotation.Reverse ? -magnitude : magnitude;
         return RegisterImage.Fits(command.Reference, raw) ? raw : null;
     }
