@@ -4,6 +4,9 @@ namespace Runup.Commissioning.FirstRun;
 /// <remarks>An end is for good: to run again a person takes hold again. May be used from several threads.</remarks>
 public sealed class RunHold : IDisposable
 {
+    // A timer may fire a hair before its time by the clock: then it must look again, or nobody would end the hold.
+    private static readonly TimeSpan LookAgain = TimeSpan.FromMilliseconds(10);
+
     private readonly TimeProvider time;
     private readonly Lock gate = new();
     private readonly CancellationTokenSource lost = new();
@@ -20,7 +23,7 @@ public sealed class RunHold : IDisposable
         this.time = time;
         Lost = lost.Token;
         lastBeat = time.GetTimestamp();
-        deadline = time.CreateTimer(_ => IsHeld(), null, Deadline, Timeout.InfiniteTimeSpan);
+        deadline = time.CreateTimer(_ => IsHeld(), null, Deadline, LookAgain);
     }
 
     /// <summary>Time from one beat to the next.</summary>
@@ -60,7 +63,7 @@ public sealed class RunHold : IDisposable
             waiter = Taken();
         }
 
-        deadline.Change(Deadline, Timeout.InfiniteTimeSpan);
+        deadline.Change(Deadline, LookAgain);
         waiter?.TrySetResult();
     }
 

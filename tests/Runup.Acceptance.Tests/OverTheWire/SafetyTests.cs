@@ -4,7 +4,12 @@ using Runup.Modbus;
 
 namespace Runup.Acceptance.Tests.OverTheWire;
 
+/// <summary>Tests against a drive that runs in real time have the computer for themselves.</summary>
+[CollectionDefinition("real time", DisableParallelization = true)]
+public sealed class RealTime;
+
 /// <summary>The rules of what can hurt someone, tried over real Modbus TCP against the simulated drive in real time.</summary>
+[Collection("real time")]
 public sealed class SafetyTests
 {
     private static readonly TimeSpan OneSecond = TimeSpan.FromSeconds(1);
@@ -24,7 +29,7 @@ public sealed class SafetyTests
         NoTripWasReset(site);
     }
 
-    [Theory(Timeout = 60_000)]
+    [Theory(Timeout = 120_000)]
     [InlineData(true)]
     [InlineData(false)]
     public async Task A_hold_that_ends_stops_the_motor_within_a_second(bool letsGo)
@@ -49,7 +54,7 @@ public sealed class SafetyTests
         NoTripWasReset(site);
     }
 
-    [Fact(Timeout = 60_000)]
+    [Fact(Timeout = 120_000)]
     public async Task A_cable_pulled_while_the_motor_runs_stops_it_by_its_own_time_out_within_a_second()
     {
         await using var site = new WireSite();
@@ -72,7 +77,7 @@ public sealed class SafetyTests
         NoTripWasReset(site);
     }
 
-    [Fact(Timeout = 60_000)]
+    [Fact(Timeout = 120_000)]
     public async Task Nothing_is_written_while_the_motor_runs()
     {
         await using var site = new WireSite();
