@@ -35,11 +35,13 @@ public sealed class EnterTests
         run.ShowsNoInsides();
     }
 
-    [Fact]
-    public async Task A_sheet_is_entered_proved_and_found_in_place_the_second_time()
+    [Theory]
+    [InlineData("tern")]
+    [InlineData("osprey")]
+    public async Task A_sheet_is_entered_proved_and_found_in_place_the_second_time(string make)
     {
         using var scratch = new Scratch();
-        var job = scratch.DemoJob();
+        var job = scratch.DemoJob(text => text.Replace("profile: tern", $"profile: {make}", StringComparison.Ordinal));
         await using var simulator = await Simulator.Start(scratch, job);
         var first = await RunupProgram.Call(scratch.Folder, ["enter", job, "--link", simulator.Link, "--json", .. Confirmed]);
         first.Json.GetProperty("failed").GetArrayLength().ShouldBe(0);
@@ -79,17 +81,19 @@ public sealed class EnterTests
         run.ShowsNoInsides();
     }
 
-    [Fact]
-    public async Task Restore_brings_back_what_was_found()
+    [Theory]
+    [InlineData("tern", "106", "14.2", "220", "panel forward")]
+    [InlineData("osprey", "6075h", "14200", "2140h", "panel")]
+    public async Task Restore_brings_back_what_was_found(string make, string current, string amperes, string source, string panel)
     {
         using var scratch = new Scratch();
-        var job = scratch.DemoJob();
+        var job = scratch.DemoJob(text => text.Replace("profile: tern", $"profile: {make}", StringComparison.Ordinal));
         await using var simulator = await Simulator.Start(scratch, job);
         await RunupProgram.Call(scratch.Folder, ["enter", job, "--link", simulator.Link, .. Confirmed]);
         await RunupProgram.Call(scratch.Folder, ["restore", job, "--link", simulator.Link, .. Confirmed]);
         var run = await RunupProgram.Call(scratch.Folder, "read", job, "--link", simulator.Link, "--json");
-        Shown(run.Json, "106").ShouldBe("14.2");
-        Shown(run.Json, "220").ShouldBe("panel forward");
+        Shown(run.Json, current).ShouldBe(amperes);
+        Shown(run.Json, source).ShouldBe(panel);
     }
 
     private static string? Shown(JsonElement json, string number) =>

@@ -19,16 +19,18 @@ internal static class Bench
     internal const ushort OutputFrequency = 1003;
     internal const ushort LastTrip = 1010;
 
-    internal static DriveProfile Tern { get; } = ReadTern();
+    internal static DriveProfile Tern { get; } = Read("tern");
 
-    internal static DriveSize Size { get; } = Tern.FindSize("7.5-400")!;
+    internal static DriveProfile Osprey { get; } = Read("osprey");
 
-    internal static VirtualDrive Drive() => new(Tern, Size, new DriveSystem
+    internal static VirtualDrive Drive() => Drive(Tern, "7.5-400", Plate, Pump, 400);
+
+    internal static VirtualDrive Drive(DriveProfile profile, string size, Nameplate plate, DrivenMachine machine, double volts) => new(profile, profile.FindSize(size)!, new DriveSystem
     {
-        Motor = ((CircuitFit.Fitted)CircuitFit.Of(Plate)).Circuit,
-        Machine = Pump,
-        Drive = Size.Rating,
-        SupplyVoltage = LineVoltage.FromVolts(400),
+        Motor = ((CircuitFit.Fitted)CircuitFit.Of(plate)).Circuit,
+        Machine = machine,
+        Drive = profile.FindSize(size)!.Rating,
+        SupplyVoltage = LineVoltage.FromVolts(volts),
         SupplyFrequency = ElectricalFrequency.FromHertz(50),
     });
 
@@ -72,7 +74,7 @@ internal static class Bench
         drive.Put(Command, 15);
     }
 
-    private static Nameplate Plate { get; } = new()
+    internal static Nameplate Plate { get; } = new()
     {
         Output = ShaftPower.FromWatts(7500),
         Voltage = LineVoltage.FromVolts(400),
@@ -83,9 +85,9 @@ internal static class Bench
         Efficiency = Efficiency.FromRatio(0.904),
     };
 
-    private static DriveProfile ReadTern()
+    private static DriveProfile Read(string make)
     {
-        var path = Path.Combine(AppContext.BaseDirectory, "data", "drives", "tern.drive.yaml");
+        var path = Path.Combine(AppContext.BaseDirectory, "data", "drives", make + ProfileReader.Extension);
         var problems = new Problems(path);
         var profile = ProfileReader.ReadFile(path, problems);
         problems.InOrder().ShouldBeEmpty();

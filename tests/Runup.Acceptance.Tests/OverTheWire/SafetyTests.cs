@@ -1,6 +1,5 @@
 using Runup.Commissioning.Entry;
 using Runup.Commissioning.FirstRun;
-using Runup.Modbus;
 
 namespace Runup.Acceptance.Tests.OverTheWire;
 
@@ -8,16 +7,23 @@ namespace Runup.Acceptance.Tests.OverTheWire;
 [CollectionDefinition("real time", DisableParallelization = true)]
 public sealed class RealTime;
 
-/// <summary>The rules of what can hurt someone, tried over real Modbus TCP against the simulated drive in real time.</summary>
+/// <summary>The rules of what can hurt someone, on Tern: command word and reference in one frame.</summary>
 [Collection("real time")]
-public sealed class SafetyTests
+public sealed class TernSafetyTests() : SafetyTests("tern");
+
+/// <summary>The same on Osprey: velocity mode, two frames, speeds in rpm.</summary>
+[Collection("real time")]
+public sealed class OspreySafetyTests() : SafetyTests("osprey");
+
+/// <summary>The rules of what can hurt someone, tried over real Modbus TCP against the simulated drive in real time.</summary>
+public abstract class SafetyTests(string make)
 {
     private static readonly TimeSpan OneSecond = TimeSpan.FromSeconds(1);
 
     [Fact]
     public async Task The_drive_is_proved_to_stop_by_itself_before_any_higher_step()
     {
-        await using var site = new WireSite();
+        await using var site = new WireSite(make);
         var person = new TestPerson(site.Host);
         (await site.Enter(person)).Ending.ShouldBeOfType<EntryEnding.Finished>();
         var report = await site.FirstRun(person);
@@ -34,7 +40,7 @@ public sealed class SafetyTests
     [InlineData(false)]
     public async Task A_hold_that_ends_stops_the_motor_within_a_second(bool letsGo)
     {
-        await using var site = new WireSite();
+        await using var site = new WireSite(make);
         var reaction = new TaskCompletionSource<TimeSpan>();
         var person = new TestPerson(site.Host)
         {
@@ -57,7 +63,7 @@ public sealed class SafetyTests
     [Fact(Timeout = 120_000)]
     public async Task A_cable_pulled_while_the_motor_runs_stops_it_by_its_own_time_out_within_a_second()
     {
-        await using var site = new WireSite();
+        await using var site = new WireSite(make);
         var reaction = new TaskCompletionSource<TimeSpan>();
         var person = new TestPerson(site.Host)
         {
@@ -80,7 +86,7 @@ public sealed class SafetyTests
     [Fact(Timeout = 120_000)]
     public async Task Nothing_is_written_while_the_motor_runs()
     {
-        await using var site = new WireSite();
+        await using var site = new WireSite(make);
         var person = new TestPerson(site.Host);
         (await site.Enter(person)).Ending.ShouldBeOfType<EntryEnding.Finished>();
         while (site.Host.Drive.State != Profiles.PowerState.SwitchOnDisabled)
@@ -88,7 +94,7 @@ public sealed class SafetyTests
             await Task.Delay(10, TestContext.Current.CancellationToken);
         }
 
-        Run(site, 220, 4, 221, 3, 260, 0, 105, 380, 1001, 1000, 1000, 6, 1000, 7, 1000, 15);
+        site.RunPastTheProgram(10);
         while (site.Host.Drive.Now.OutputFrequencyHz < 1)
         {
             await Task.Delay(10, TestContext.Current.CancellationToken);
@@ -104,7 +110,7 @@ public sealed class SafetyTests
     [Fact]
     public async Task An_entry_sends_no_run_command()
     {
-        await using var site = new WireSite();
+        await using var site = new WireSite(make);
         (await site.Enter(new TestPerson(site.Host))).Ending.ShouldBeOfType<EntryEnding.Finished>();
         site.ControlWords().ShouldBeEmpty();
     }
@@ -139,13 +145,4 @@ public sealed class SafetyTests
     }
 
     private static void NoTripWasReset(WireSite site) => site.ControlWords().ShouldAllBe(word => !word.Has(7));
-
-    /// <summary>Register and value, pair by pair, past the program, as a control system would.</summary>
-    private static void Run(WireSite site, params ushort[] pairs)
-    {
-        for (var i = 0; i < pairs.Length; i += 2)
-        {
-            site.Host.Drive.WriteRegister(new RegisterAddress(pairs[i]), pairs[i + 1]).Refusal.ShouldBeNull();
-        }
-    }
 }

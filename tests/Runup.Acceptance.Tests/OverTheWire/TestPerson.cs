@@ -10,6 +10,9 @@ internal sealed class TestPerson(DriveHost host) : IFirstRunPerson
     /// <summary>The question that is answered with no.</summary>
     internal string StopsAt { get; init; } = "direction-right";
 
+    /// <summary>The step of which nothing is confirmed.</summary>
+    internal string? StopsBefore { get; init; }
+
     /// <summary>Called as each hold begins, with the step's id.</summary>
     internal Action<string, RunHold, IDisposable>? Holding { get; init; }
 
@@ -18,7 +21,7 @@ internal sealed class TestPerson(DriveHost host) : IFirstRunPerson
     public Task<PersonSays> Confirm(ToConfirm thing, CancellationToken cancellation)
     {
         Confirmed.Add(thing.What);
-        return Task.FromResult<PersonSays>(thing.What == StopsAt || thing.What is "step-again" or "go-on-outside-of-what-is-expected"
+        return Task.FromResult<PersonSays>(thing.What == StopsAt || thing.Step == StopsBefore || thing.What is "step-again" or "go-on-outside-of-what-is-expected"
             ? new PersonSays.No("the test ends here")
             : new PersonSays.Yes("A. Tester", thing.NeedsNote ? "beside the door" : null));
     }

@@ -12,12 +12,14 @@ using Runup.Files.Profiles;
 using Runup.Modbus;
 using Runup.Modbus.Tcp;
 using Runup.Profiles;
+using Runup.Quantities;
+using Runup.Settings;
 using Runup.SimulatedDrive;
 using Runup.SimulatedDrive.Clock;
 
 namespace Runup.Acceptance.Tests.OverTheWire;
 
-/// <summary>The demo's pump with its simulated drive in real time, and a cable between it and the program that can be cut.</summary>
+/// <summary>The demo's pump with a simulated drive of a make in real time, and a cable between it and the program that can be cut.</summary>
 internal sealed class WireSite : IAsyncDisposable
 {
     private readonly PacedTime time = new(1, TimeProvider.System);
@@ -28,11 +30,11 @@ internal sealed class WireSite : IAsyncDisposable
     private readonly SettingsPlan plan;
     private readonly IReadOnlyList<SheetLine> lines;
 
-    internal WireSite()
+    internal WireSite(string make)
     {
         var job = Path.Combine(RunupProgram.Root, "demo", "ostrevad", "swp-101.job.yaml");
         read = (JobReading.Read)JobFile.Read(job);
-        profile = ProfileReader.ReadFile(Path.Combine(RunupProgram.Root, "data", "drives", "tern.drive.yaml"), new Problems("tern"))!;
+        profile = ProfileReader.ReadFile(Path.Combine(RunupProgram.Root, "data", "drives", make + ProfileReader.Extension), new Problems(make))!;
         size = profile.FindSize("7.5-400")!;
         context = JobContext.For(read.Job, size.Rating);
         plan = SettingsPlan.For(context);
@@ -82,19 +84,55 @@ internal sealed class WireSite : IAsyncDisposable
         person,
         TimeProvider.System).Run(TestContext.Current.CancellationToken);
 
-    /// <summary>Control words that the program wrote, in order (register 1000 of this make).</summary>
+    /// <summary>Requests that write, in order, as the hand-written cases print them.</summary>
+    internal IReadOnlyList<string> Writes()
+    {
+        lock (Sent)
+        {
+            return [.. Sent.Where(frame => frame[7] is 6 or 16).Select(frame => frame[7] == 6
+                ? $"06 {Convert.ToHexString(frame[8..10])} {Convert.ToHexString(frame[10..12])}"
+                : $"10 {Convert.ToHexString(frame[8..10])} {Convert.ToHexString(frame[10..12])} {Convert.ToHexString(frame[12..13])} {string.Join(' ', frame[13..].Chunk(2).Select(Convert.ToHexString))}")];
+        }
+    }
+
+    /// <summary>Control words that the program wrote, in order.</summary>
     internal IReadOnlyList<ControlWord> ControlWords()
     {
+        var word = profile.Command!.Word;
         lock (Sent)
         {
             return
             [
                 .. from frame in Sent
-                   where frame[7] is 6 or 16 && ((frame[8] << 8) | frame[9]) == 1000
-                   let at = frame[7] == 6 ? 10 : 13
+                   where frame[7] is 6 or 16 && ((frame[8] << 8) | frame[9]) == word.Register
+                   let at = (frame[7] == 6 ? 10 : 13) + (word.RegisterCount == 2 && word.WordOrder == WordOrder.HighFirst ? 2 : 0)
                    select new ControlWord((ushort)((frame[at] << 8) | frame[at + 1])),
             ];
         }
+    }
+
+    /// <summary>Puts the motor to work past the program, as a control system would: from the bus, without a time-out.</summary>
+    internal void RunPastTheProgram(double hertz)
+    {
+        var drive = Host.Drive;
+        var settings = SettingSet.Empty.With(Setting.RunCommandSource, "bus").With(Setting.FrequencyReferenceSource, "bus").With(Setting.BusTimeout, 0);
+        foreach (var line in Sheet.For(profile, size, settings, ParameterValues.Defaults(profile, size)))
+        {
+            Put(drive, line.Parameter!, line.Raw!.Value);
+        }
+
+        foreach (var word in (ControlWord[])[ControlWord.Shutdown, ControlWord.SwitchOn, ControlWord.EnableOperation])
+        {
+            var command = new DriveCommand(word, ElectricalFrequency.FromHertz(hertz), Rotation.Forward);
+            Put(drive, profile.Command!.Reference, CommandCodec.ReferenceRaw(profile, profile.Command, command, ParameterValues.Defaults(profile, size))!.Value);
+            Put(drive, profile.Command.Word, CommandCodec.WordRaw(profile.Command, command));
+        }
+    }
+
+    private static void Put(VirtualDrive drive, Parameter parameter, long raw)
+    {
+        var words = RegisterImage.Words(parameter, raw);
+        drive.WriteRegisters(new RegisterRange(parameter.Register, words.Length), words).Refusal.ShouldBeNull(parameter.ToString());
     }
 
     /// <summary>When the motor began to stop, from a moment on: its frequency falls or its output is off.</summary>

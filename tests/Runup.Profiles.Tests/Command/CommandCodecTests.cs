@@ -37,6 +37,23 @@ public sealed class CommandCodecTests
         CommandCodec.FollowsReference(profile.Command!, taken.Word).ShouldBeTrue();
     }
 
+    // 12.49 Hz of four poles are 374.7 rpm.
+    [Theory]
+    [InlineData(Rotation.Forward, 374)]
+    [InlineData(Rotation.Reverse, -374)]
+    public void No_motor_is_asked_for_more_than_was_permitted(Rotation rotation, long raw) =>
+        CommandCodec.ReferenceRaw(Makes.Indexed, Makes.Indexed.Command!, Run(12.49, rotation), Makes.Defaults(Makes.Indexed)).ShouldBe(raw);
+
+    [Fact]
+    public void A_reference_that_comes_out_even_keeps_every_count()
+    {
+        // Every whole rpm, as its frequency and back: the noise of binary fractions must not take one away.
+        for (var rpm = 1; rpm <= 6000; rpm++)
+        {
+            CommandCodec.ReferenceRaw(Makes.Indexed, Makes.Indexed.Command!, Run(rpm / 30.0), Makes.Defaults(Makes.Indexed)).ShouldBe(rpm);
+        }
+    }
+
     [Fact]
     public void A_reference_beyond_the_register_is_not_made() =>
         CommandCodec.ReferenceRaw(Makes.Plain, Makes.Plain.Command!, Run(700), Makes.Defaults(Makes.Plain)).ShouldBeNull();
