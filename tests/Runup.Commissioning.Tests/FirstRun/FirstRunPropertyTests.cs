@@ -25,8 +25,7 @@ public sealed class FirstRunPropertyTests
         from deaf in Gen.Elements(true, false, false)
         select new Trouble(mishap, at, length, hold, deaf)).ToArbitrary();
 
-    // Pinned: about one random trouble in some thousand falls between a renewal that is under way and the end of its hold: still to be looked into.
-    [Property(MaxTest = 150, Arbitrary = [typeof(FirstRunPropertyTests)], Replay = "(20261125,3)")]
+    [Property(MaxTest = 150, Arbitrary = [typeof(FirstRunPropertyTests)])]
     public void The_motor_comes_to_a_stop_and_what_is_left_is_named(Trouble trouble)
     {
         var site = new FirstRunSite();
@@ -69,7 +68,8 @@ public sealed class FirstRunPropertyTests
         site.Runs.ShouldAllBe(r => r.Hz > 0 && r.Hz <= 50);
         foreach (var end in released)
         {
-            var next = taken.Where(t => t > end).Append(TimeSpan.MaxValue).Min();
+            // The next hold may be taken at the very moment at which this one ends.
+            var next = taken.Where(t => t >= end).Append(TimeSpan.MaxValue).Min();
             site.Runs.ShouldAllBe(r => r.At <= end || r.At >= next, $"{trouble}: a run command after the hold was over");
         }
 
