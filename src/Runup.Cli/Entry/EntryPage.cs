@@ -7,9 +7,9 @@ namespace Runup.Cli.Entry;
 /// <summary>What an entry came to, for people.</summary>
 internal static class EntryPage
 {
-    internal static void Write(Page page, string tag, DriveProfile profile, EntryReport report)
+    internal static void Write(Page page, string tag, DriveProfile profile, EntryReport report, bool restoring = false)
     {
-        page.Heading($"{tag}: entry into {profile.Title}");
+        page.Heading(restoring ? $"{tag}: {profile.Title}, put back to as found" : $"{tag}: entry into {profile.Title}");
         if (report.Resumed is { } cut)
         {
             page.Line($"An earlier entry had been cut off: {cut.Verified.Count} parameters were proved by then{(cut.UnderWay is { } number ? $", {Named(profile, number)} was under way" : "")}.");

@@ -8,7 +8,7 @@ namespace Runup.Cli.Entry;
 /// <summary>An entry over a link, as <c>enter</c> and <c>restore</c> do it.</summary>
 internal static class EntryRun
 {
-    internal static async Task<int> Of(LoadedJob job, EntrySheet sheet, Verdict verdict, LinkSettings settings, CancellationToken cancellation)
+    internal static async Task<int> Of(LoadedJob job, EntrySheet sheet, Verdict verdict, LinkSettings settings, CancellationToken cancellation, bool restoring = false)
     {
         var links = settings.LinksFor(job);
         using var records = SiteRecords.Open(job.Folder);
@@ -24,7 +24,7 @@ internal static class EntryRun
             var task = new EntryTask { Tag = job.Job.Tag, Profile = job.Profile, Size = job.Size, Sheet = sheet, Verdict = verdict };
             await records.Append(job.Job.Tag, JobTaken.Of(job), CancellationToken.None);
             var report = await new EnterSheet(task, links, records, settings.AtTerminal(), TimeProvider.System, new EntryProgress(Console.Error)).Run(interrupted.Token);
-            Show(job, report, settings.Json);
+            Show(job, report, settings.Json, restoring);
             return (int)Status(report);
         }
         finally
@@ -42,7 +42,7 @@ internal static class EntryRun
         _ => ExitStatus.Blocked,
     };
 
-    private static void Show(LoadedJob job, EntryReport report, bool json)
+    private static void Show(LoadedJob job, EntryReport report, bool json, bool restoring)
     {
         if (json)
         {
@@ -50,7 +50,7 @@ internal static class EntryRun
         }
         else
         {
-            EntryPage.Write(new Page(Console.Out), job.Job.Tag, job.Profile, report);
+            EntryPage.Write(new Page(Console.Out), job.Job.Tag, job.Profile, report, restoring);
         }
 
         if (EntryPage.WhyNotFinished(report) is { } why)

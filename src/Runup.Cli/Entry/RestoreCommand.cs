@@ -24,6 +24,6 @@ internal sealed class RestoreCommand : AsyncCommand<LinkSettings>
             };
         }
 
-        return await EntryRun.Of(job, sheet, new Verdict([], [], []), settings, cancellationToken);
+        return await EntryRun.Of(job, sheet, new Verdict([], [], []), settings, cancellationToken, restoring: true);
     }
 }

@@ -38,6 +38,9 @@ public sealed class PlateContext
     /// <summary>Whether the plate's arithmetic is that of an induction motor.</summary>
     internal bool IsInduction => Motor.Kind.Value == MotorKind.Induction;
 
+    /// <summary>Whether the motor turns in step with the frequency, without slip.</summary>
+    internal bool IsSynchronous => Motor.Kind.Value is MotorKind.PermanentMagnet or MotorKind.SynchronousReluctance;
+
     /// <summary>A motor alone.</summary>
     public static PlateContext For(MotorSurvey motor) => new(motor, null, null);
 

@@ -11,12 +11,12 @@ internal static class MotorData
     {
         var plate = context.Job.Motor.Plate;
         var inHorsepower = Checks.Plate.PowerWording.Of(plate.Output).InHorsepower;
-        plan.Choice(Setting.PowerUnit, inHorsepower ? "hp" : "kW", Rank.Must, $"the plate gives the output in {(inHorsepower ? "hp" : "kW")}; entered first, since it changes what the output's number means", PlanBuilder.PlateSource);
+        plan.Choice(Setting.PowerUnit, inHorsepower ? "hp" : "kW", Rank.Must, $"the plate gives the output in {(inHorsepower ? "hp" : "kW")}; entered before the output, since it changes what that number means", PlanBuilder.PlateSource);
         plan.Number(Setting.MotorRatedPower, plate.Output.Value.Watts, Rank.Must, $"shaft output on the plate, {plate.Output.AsWritten ?? Said.Kilowatts(plate.Output.Value.Watts)}", PlanBuilder.PlateSource);
         plan.Number(Setting.MotorRatedVoltage, plate.Voltage.Value.Volts, Rank.Must, $"line to line{Connection(plate.Connection?.Value)}", PlanBuilder.PlateSource);
         plan.Number(Setting.MotorRatedCurrent, plate.Current.Value.Amperes, Rank.Must, "line current on the plate; the motor's protection stands on it", PlanBuilder.PlateSource);
         plan.Number(Setting.MotorRatedFrequency, plate.Frequency.Value.Hertz, Rank.Must, "frequency of the same column", PlanBuilder.PlateSource);
-        plan.Number(Setting.MotorRatedSpeed, plate.Speed.Value.RadiansPerSecond, Rank.Must, "full-load speed, not the synchronous one: the drive reckons slip from it", PlanBuilder.PlateSource);
+        plan.Number(Setting.MotorRatedSpeed, plate.Speed.Value.RadiansPerSecond, Rank.Must, context.Plate.IsSynchronous ? "speed on the plate, in step with its frequency" : "full-load speed, not the synchronous one: the drive reckons slip from it", PlanBuilder.PlateSource);
         PowerFactorOf(plan, context);
         if (context.Nameplate is { } nameplate)
         {
@@ -38,7 +38,7 @@ internal static class MotorData
     {
         if (context.Job.Motor.Plate.PowerFactor?.Value.Ratio is > 0 and <= 1 and var printed)
         {
-            plan.Number(Setting.MotorPowerFactor, printed, Rank.Must, "full-load power factor on the plate; the drive reckons the magnetizing current from it", PlanBuilder.PlateSource);
+            plan.Number(Setting.MotorPowerFactor, printed, Rank.Must, context.Plate.IsSynchronous ? "full-load power factor on the plate" : "full-load power factor on the plate; the drive reckons the magnetizing current from it", PlanBuilder.PlateSource);
         }
         else if (context.Fit is CircuitFit.Fitted fitted)
         {

@@ -8,7 +8,6 @@ namespace Runup.Commissioning.Plan;
 /// <summary>How quickly up and down: as asked for where motor, drive and bus allow it, else the shortest with a fifth more.</summary>
 internal static class Ramps
 {
-    private const double Margin = 1.2;
     private const double Tolerance = 0.03;
     private const double IfNothingIsKnown_s = 10;
 
@@ -16,22 +15,22 @@ internal static class Ramps
     {
         var up = context.Printed.Motion?.Acceleration as Acceleration.Reached;
         var down = context.Printed.Motion?.DecelerationAsEquipped as Deceleration.Stops;
-        Ramp(plan, Setting.AccelerationTime, context.Job.Operation.Acceleration?.Value.Seconds, up?.Shortest, up?.ShortestRamp, "the current limit", "t = ∫ J dω/(T_available − T_load)");
-        Ramp(plan, Setting.DecelerationTime, context.Job.Operation.Deceleration?.Value.Seconds, down?.Shortest, down?.ShortestRamp, "what losses, load and resistor take", "t = ∫ J dω/(T_load + T_braking)");
+        Ramp(plan, Setting.AccelerationTime, context.Job.Operation.Acceleration?.Value.Seconds, up?.Shortest, up?.ShortestRamp, "the current limit", "rides its current limit", "t = ∫ J dω/(T_available − T_load)");
+        Ramp(plan, Setting.DecelerationTime, context.Job.Operation.Deceleration?.Value.Seconds, down?.Shortest, down?.ShortestRamp, context.Job.Drive.BrakingResistor is null ? "what losses and load take" : "what losses, load and resistor take", "stretches it", "t = ∫ J dω/(T_load + T_braking)");
     }
 
-    private static void Ramp(PlanBuilder plan, Setting setting, double? asked, Duration? shortest, Duration? shortestRamp, string limit, string formula)
+    private static void Ramp(PlanBuilder plan, Setting setting, double? asked, Duration? shortest, Duration? shortestRamp, string limit, string metOnTheWay, string formula)
     {
         var possible = shortest?.Seconds;
         if (asked is > 0 and var wish && !(possible * (1 - Tolerance) > wish))
         {
-            plan.Number(setting, wish, Rank.Must, possible is { } s ? $"asked for; the shortest within {limit} is {Said.Number(s)} s" : "asked for; whether it can be kept is not known", PlanBuilder.JobSource, possible, null);
+            plan.Number(setting, wish, Rank.Must, AsAsked(wish, possible, shortestRamp?.Seconds, limit, metOnTheWay), PlanBuilder.JobSource, possible, null);
             return;
         }
 
-        if (shortestRamp?.Seconds is { } ramp)
+        if (shortestRamp is { Seconds: var ramp } constant)
         {
-            var longer = RoundedUp(Math.Max(ramp * Margin, 1));
+            var longer = KeyedRamp.After(constant);
             plan.Number(
                 setting,
                 longer,
@@ -48,10 +47,11 @@ internal static class Ramps
         plan.Number(setting, asked is > 0 ? asked.Value : IfNothingIsKnown_s, Rank.Should, "nothing asked for and the inertia is not known: slow enough to begin with", PlanBuilder.Practice);
     }
 
-    /// <summary>To two significant digits, upwards: nobody keys in 7.3641 s.</summary>
-    private static double RoundedUp(double seconds)
+    /// <summary>Why the ramp asked for is taken; where it meets a limit on the way, with the figure that the check names and not the shorter one along the limit.</summary>
+    private static string AsAsked(double asked, double? possible, double? ramp, string limit, string metOnTheWay) => (possible, ramp) switch
     {
-        var step = Math.Pow(10, Math.Floor(Math.Log10(seconds)) - 1);
-        return Math.Ceiling((seconds / step) - 1e-9) * step;
-    }
+        (_, { } constant) when asked < constant * (1 - Tolerance) => $"asked for; the drive {metOnTheWay} for a part of it, since a constant rate would take {Said.Number(constant)} s",
+        ({ } shortest, _) => $"asked for; the shortest within {limit} is {Said.Number(shortest)} s",
+        _ => "asked for; whether it can be kept is not known",
+    };
 }

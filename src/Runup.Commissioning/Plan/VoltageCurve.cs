@@ -18,12 +18,7 @@ internal static class VoltageCurve
     internal static void Plan(PlanBuilder plan, JobContext context)
     {
         var output = context.Output;
-        plan.Choice(
-            Setting.ControlMethod,
-            "vf",
-            Rank.Should,
-            context.MotorCount > 1 ? "several motors on one drive: no vector control" : "V/f does for this load, needs no identification run, and is what the predictions reckon with",
-            PlanBuilder.Practice);
+        Method(plan, context);
         plan.Number(Setting.BaseFrequency, output.BaseFrequency.Hertz, Rank.Must, output.Reason, Flux);
         plan.Number(Setting.MaximumOutputVoltage, output.MaximumVoltage.Volts, Rank.Must, output.Reason, Flux);
         var quadratic = QuadraticBoost(context);
@@ -40,13 +35,43 @@ internal static class VoltageCurve
                 Math.Max(boost.Boost.Ratio, boost.Highest.Ratio));
         }
 
+        if (context.Plate.IsSynchronous)
+        {
+            return;
+        }
+
         plan.Number(Setting.SlipCompensation, 0, Rank.May, "off for the first run, so that speed and current can be held against the prediction; a machine that needs its speed held may have up to 100 % afterwards", PlanBuilder.Practice, 0, 1);
+    }
+
+    private static void Method(PlanBuilder plan, JobContext context)
+    {
+        if (context.Plate.IsSynchronous && context.MotorCount == 1)
+        {
+            plan.Choice(
+                Setting.ControlMethod,
+                "sensorless-vector",
+                Rank.Must,
+                "a motor without slip falls out of step under V/f; the drive's manual must say that its vector control is for this kind of motor",
+                PlanBuilder.Practice);
+            return;
+        }
+
+        plan.Choice(
+            Setting.ControlMethod,
+            "vf",
+            Rank.Should,
+            context.MotorCount > 1 ? "several motors on one drive: no vector control" : "V/f does for this load, needs no identification run, and is what the predictions reckon with",
+            PlanBuilder.Practice);
     }
 
     private static void Shape(PlanBuilder plan, JobContext context, BoostChoice? quadratic)
     {
         var load = context.Job.Machine.Load.Value;
-        if (quadratic is not null)
+        if (context.Plate.IsSynchronous)
+        {
+            plan.Choice(Setting.VfCharacteristic, "linear", Rank.May, "the straight line; vector control does without it", PlanBuilder.Practice);
+        }
+        else if (quadratic is not null)
         {
             plan.Choice(Setting.VfCharacteristic, "quadratic", Rank.Should, "pump or fan: torque falls with the square of speed, and less flux at part speed saves iron loss and noise; even a ramp twice as steep is kept", "T ∝ n², flux ∝ U/f");
         }

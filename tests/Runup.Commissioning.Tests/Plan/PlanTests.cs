@@ -1,3 +1,4 @@
+using Runup.Commissioning.Checks;
 using Runup.Commissioning.Plan;
 using Runup.Commissioning.Survey;
 using Runup.Commissioning.Tests.Checks;
@@ -194,5 +195,36 @@ public sealed class PlanTests
         var silent = SettingsPlan.For(Jobs.Pump().With((OperationSurvey o) => o with { Directions = null, RestartAfterPowerLoss = null }).Context());
         silent.Values.Choice(Setting.PermittedDirection).ShouldBe("forward");
         silent.Values.Choice(Setting.RestartAfterPowerLoss).ShouldBe("off");
+    }
+
+    [Theory]
+    [InlineData(MotorKind.PermanentMagnet)]
+    [InlineData(MotorKind.SynchronousReluctance)]
+    public void A_motor_without_slip_is_not_told_of_slip_nor_run_on_volts_over_hertz(MotorKind kind)
+    {
+        // From the physics: a synchronous motor has no slip to reckon or to make up for. That V/f lets it fall out of step: common practice, no source.
+        var plan = SettingsPlan.For((Jobs.Pump() with { Motor = Jobs.Pump().Motor with { Kind = new(kind) } }).Context());
+
+        plan.Values.Choice(Setting.ControlMethod).ShouldBe("sensorless-vector");
+        plan[Setting.SlipCompensation].ShouldBeNull();
+        plan[Setting.MotorRatedSpeed]!.Reason.ShouldNotContain("slip");
+        plan.Lines.ShouldAllBe(line => !line.Reason.Contains("prediction", StringComparison.Ordinal));
+    }
+
+    [Theory]
+    [InlineData("machine.acceleration", "acceleration-time")]
+    [InlineData("machine.deceleration", "deceleration-time")]
+    public void Check_and_settings_name_the_same_ramp(string id, string setting)
+    {
+        var pump = Jobs.Pump();
+        var heavy = pump with
+        {
+            Machine = pump.Machine with { Inertia = new(Inertia.FromKilogramSquareMetres(5)) },
+            Operation = pump.Operation with { Acceleration = new(Duration.FromSeconds(1)), Deceleration = new(Duration.FromSeconds(1)) },
+        };
+
+        var planned = SettingsPlan.For(heavy.Context()).Values.Number(Setting.Find(setting)!)!.Value;
+
+        heavy.Judge().Of(id).ShouldBeOfType<CheckResult.Violated>().Remedy.ShouldContain($"A ramp of {Said.Number(planned)} s or longer");
     }
 }

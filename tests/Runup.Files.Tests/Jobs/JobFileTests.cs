@@ -92,6 +92,10 @@ public sealed class JobFileTests : IDisposable
         "swp.job.yaml:9:58 operation.minimum-frequency: `60 Hz` lies above the highest frequency, `50 Hz`; are the two swapped?"]);
 
     [Fact]
+    public void A_key_spelled_right_in_the_wrong_place_is_sent_to_its_own_not_to_one_spelled_alike() =>
+        FullJob.Problems("plate: {output: 7.5 kW}").ShouldContain("swp.job.yaml:1:1 plate: there is no such key here; it belongs at `motor.plate`");
+
+    [Fact]
     public void An_empty_map_misses_every_needed_key_by_its_path() =>
         FullJob.Problems("{}").Select(p => p.Split(' ')[1]).ShouldBe([
             "runup:", "tag:", "supply.voltage:", "supply.frequency:", "motor.plate.output:", "motor.plate.voltage:", "motor.plate.current:", "motor.plate.frequency:",

@@ -44,7 +44,7 @@ internal sealed class BrakingNeeded() : Check("machine.braking-needed", Stage.Co
         return new(Id, Severity.Note, Blocks, new Basis.Physics("P = (J·α − T_load)·ω less the losses of motor and drive"))
         {
             Title = "The stop asked for needs a braking resistor",
-            Explanation = $"A stop in {Said.Number(demand.Time.Seconds)} s brings {Said.Number(demand.Energy.Joules)} J to the DC bus, {Said.Kilowatts(demand.Peak.Watts)} at its peak; without a resistor it takes {Said.Number(shortest)} s.",
+            Explanation = $"A stop in {Said.Number(demand.Time.Seconds)} s brings {Said.Number(demand.Energy.Joules / 1000)} kJ to the DC bus, {Said.Kilowatts(demand.Peak.Watts)} at its peak; without a resistor it takes {Said.Number(shortest)} s.",
             Remedy = $"Either {ohms}, or the slower stop.",
             Value = demand.Time.Seconds,
             Limit = shortest,

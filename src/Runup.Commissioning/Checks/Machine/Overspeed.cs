@@ -18,7 +18,7 @@ internal sealed class Overspeed() : Check("machine.overspeed", Stage.Bump)
 
         if (context.Meant.Nameplate is not { } plate)
         {
-            return Unknown(JobCheck.NoCircuit, "how fast the machine turns at the highest frequency");
+            return Unknown(JobCheck.NoCircuit(context), "how fast the machine turns at the highest frequency");
         }
 
         var frequency = context.Job.Operation.MaximumFrequency.Value;

@@ -15,7 +15,7 @@ internal sealed class RmsTorque() : Check("machine.rms-torque", Stage.Coupled)
 
         if (context.Meant.Nameplate is not { } plate)
         {
-            return Unknown(JobCheck.NoCircuit, "whether the motor stays within its rating over the cycle");
+            return Unknown(JobCheck.NoCircuit(context), "whether the motor stays within its rating over the cycle");
         }
 
         if (DutyAtMotor.RmsTorque(context, coolingAtRest: 1) is not { } rms)

@@ -45,7 +45,7 @@ internal sealed class RunUp() : Check("machine.acceleration", Stage.Coupled)
             Explanation = tooShort
                 ? $"{Said.Number(asked)} s are asked for, but with {Said.Number(context.Meant.CurrentLimit.Amperes)} A it takes at least {Said.Number(shortest)} s: the drive would ride its current limit and may trip."
                 : $"{Said.Number(asked)} s are asked for; a constant rate meets the current limit of {Said.Number(context.Meant.CurrentLimit.Amperes)} A on the way unless it takes {Said.Number(ramp)} s.",
-            Remedy = $"A ramp of {Said.Number(Math.Ceiling(ramp * 1.1), 3)} s or longer, or a drive with more overload current.",
+            Remedy = $"A ramp of {Said.Number(KeyedRamp.After(reached.ShortestRamp))} s or longer, or a drive with more overload current.",
             Value = asked,
             Limit = tooShort ? shortest : ramp,
             Unit = "s",

@@ -43,8 +43,8 @@ internal sealed class Stop() : Check("machine.deceleration", Stage.Coupled)
                 ? $"{Said.Number(asked)} s are asked for, but {(resistor ? "losses, load and resistor" : "losses and load")} bring it to a stop in {Said.Number(shortest)} s at the earliest: the DC bus rises until the drive stretches the ramp or trips."
                 : $"{Said.Number(asked)} s are asked for; a constant rate would lift the DC bus on the way unless it takes {Said.Number(ramp)} s, so the drive stretches it there.",
             Remedy = resistor
-                ? $"A ramp of {Said.Number(Math.Ceiling(ramp * 1.1))} s or longer, or a resistor for more power."
-                : $"A ramp of {Said.Number(Math.Ceiling(ramp * 1.1))} s or longer, coasting, or a braking resistor (machine.braking-needed).",
+                ? $"A ramp of {Said.Number(KeyedRamp.After(stops.ShortestRamp))} s or longer, or a resistor for more power."
+                : $"A ramp of {Said.Number(KeyedRamp.After(stops.ShortestRamp))} s or longer, coasting, or a braking resistor (machine.braking-needed).",
             Value = asked,
             Limit = tooShort ? shortest : ramp,
             Unit = "s",

@@ -11,7 +11,7 @@ internal sealed class Boost() : Check("motor.boost", Stage.Coupled)
     {
         if (context.Meant.Boost is not { } boost)
         {
-            return Unknown(JobCheck.NoCircuit, "how much torque boost the motor needs and bears");
+            return Unknown(JobCheck.NoCircuit(context), "how much torque boost the motor needs and bears");
         }
 
         return boost.Boost.Ratio <= boost.Highest.Ratio * Bearable

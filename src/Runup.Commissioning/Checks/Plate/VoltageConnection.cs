@@ -19,7 +19,7 @@ internal sealed class VoltageConnection() : PlateCheck("plate.voltage-connection
 
         return MixedColumns(context) ?? WrongLinks(context) ?? (context.Supply is { } supply
             ? AgainstSupply(context, supply.Voltage.Value.Volts)
-            : Unknown("the supply's voltage (supply.voltage)", "whether the connection in use is the right one"));
+            : Unknown("the supply's voltage, against which the check of the whole job holds it (supply.voltage)", "whether the connection in use is the right one"));
     }
 
     /// <summary>Voltage of one column, current of another.</summary>

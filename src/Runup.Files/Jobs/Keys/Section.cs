@@ -101,10 +101,11 @@ internal abstract class Section(KeyList keys)
     private void TellUnknown(YamlEntry entry, Desk desk)
     {
         var names = Keys.Select(k => k.Name).ToList();
-        var wouldDo = desk.Problems.AreTooMany ? "leave it out" : Spelling.Nearest(entry.Key, names) is { } nearest
-            ? $"`{nearest}` would do, if that is meant"
-            : JobKeys.PlaceOf(entry.Key) is { } elsewhere
-                ? $"it belongs at `{elsewhere}`"
+        // A key spelled right and put elsewhere is likelier than another one misspelled.
+        var wouldDo = desk.Problems.AreTooMany ? "leave it out" : JobKeys.PlaceOf(entry.Key) is { } elsewhere
+            ? $"it belongs at `{elsewhere}`"
+            : Spelling.Nearest(entry.Key, names) is { } nearest
+                ? $"`{nearest}` would do, if that is meant"
                 : $"one of {Quote.List(names)} would do";
         desk.Problems.Add(entry.Value.KeyPlace, entry.Value.KeyPath, "there is no such key here", wouldDo);
     }
