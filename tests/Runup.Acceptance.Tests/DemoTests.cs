@@ -10,6 +10,7 @@ public sealed class DemoTests
         var run = await RunupProgram.Call(scratch.Folder, "demo", folder);
         run.Status.ShouldBe(0, run.Errors + run.Output);
         run.ShowsNoInsides();
+        run.Output.ShouldMatch(@"highest output current +[\d.]+ +at most [\d.]+ +[\d.]+ +A +within");
         foreach (var said in (string[])["plate.power-unit", "plate.base-frequency", "verified by read-back", "renewals are withheld on purpose", "First run, coupled    DONE"])
         {
             run.Output.ShouldContain(said);

@@ -18,13 +18,22 @@ internal sealed class DemoProgress(Page page) : IProgress<StepReport>
                 [
                     $"        {r.Quantity}",
                     Text(r.Expected),
-                    r.Low is null && r.High is null ? "" : $"{Text(r.Low)} to {Text(r.High)}",
+                    Band(r.Low, r.High),
                     Text(r.Measured),
                     r.Unit,
                     r.Within switch { true => "within", false => "OUTSIDE", null => "" },
                 ]));
         }
     }
+
+    /// <summary>A band with one end says so in words: beside the figure expected, a lone "to" would make a band of both.</summary>
+    private static string Band(double? low, double? high) => (low, high) switch
+    {
+        ({ } from, { } until) => $"{Text(from)} to {Text(until)}",
+        ({ } from, null) => $"at least {Text(from)}",
+        (null, { } until) => $"at most {Text(until)}",
+        _ => "",
+    };
 
     private static string Text(double? value) => value is { } number
         ? number.ToString(Math.Abs(number) switch { >= 100 => "0", >= 10 => "0.0", _ => "0.00" }, CultureInfo.InvariantCulture)
