@@ -32,7 +32,8 @@ internal static class Verbs
             .WithExample("motor", "swp-101.job.yaml");
         config.AddCommand<CheckCommand>("check")
             .WithDescription("Does it all fit? Findings with evidence")
-            .WithExample("check", "swp-101.job.yaml");
+            .WithExample("check", "swp-101.job.yaml")
+            .WithExample("check", "swp-101.job.yaml", "--accept", "machine.low-speed-cooling", "--by", "\"N. Ostre\"", "--because", "\"it is never run below 20 Hz\"");
         config.AddCommand<SettingsCommand>("settings")
             .WithDescription("Make-independent settings, each with its reason")
             .WithExample("settings", "swp-101.job.yaml");

@@ -1,4 +1,5 @@
 using Runup.Commissioning.Checks;
+using Runup.Commissioning.Records;
 using Runup.Commissioning.Rehearsal;
 using Runup.Engineering.Drives;
 using Runup.Profiles;
@@ -67,6 +68,13 @@ public sealed record HandoverModel
 
     /// <summary>The file that restores the drive; null where nothing was read of it.</summary>
     public RestoreFile? Restore { get; init; }
+
+    /// <summary>Acceptances of what the checks no longer find.</summary>
+    public IEnumerable<At<RecordBody.FindingAccepted>> AcceptedAndGone =>
+        Story.Accepted.Where(a => !Checks.Results.Any(r => r is not CheckResult.Satisfied && string.Equals(r.Id, a.Body.Finding, StringComparison.Ordinal)));
+
+    /// <summary>Who stands for a finding or an undecided check.</summary>
+    public FindingStanding StandingOf(CheckResult result) => FindingStanding.Of(result, Story);
 
     /// <summary>Puts a handover together.</summary>
     public static HandoverModel Of(HandoverSources sources)

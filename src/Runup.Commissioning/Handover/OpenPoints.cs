@@ -1,5 +1,3 @@
-using System.Globalization;
-using Runup.Commissioning.Checks;
 using Runup.Commissioning.Plan;
 using Runup.Profiles;
 
@@ -15,21 +13,14 @@ internal static class OpenPoints
 {
     public static IReadOnlyList<OpenPoint> Of(HandoverSources sources, RecordStory story, IReadOnlyList<ParameterRow> parameters, IReadOnlyList<StepStory> steps) =>
     [
-        .. Blockers(sources.Checks),
-        .. Cautions(sources.Checks),
+        .. FindingPoints.Of(sources.Checks, story),
         .. JobFile(sources, story),
         .. Entry(story.Entry, parameters),
         .. Parameters(parameters),
         .. Settings(sources.Plan, sources.Sheet),
         .. Steps(steps),
-        .. Undecided(sources.Checks),
+        .. FindingPoints.OfUndecided(sources.Checks, story),
     ];
-
-    private static IEnumerable<OpenPoint> Blockers(CheckReport checks) =>
-        checks.Findings.Where(f => f.Severity == Severity.Blocker).Select(f => new OpenPoint(f.Title.TrimEnd('.'), $"Holds up {Named(f.Blocks)} and all after it. {Sentence(f.Remedy)} ({f.Id})"));
-
-    private static IEnumerable<OpenPoint> Cautions(CheckReport checks) =>
-        checks.Findings.Where(f => f.Severity == Severity.Caution).Select(f => new OpenPoint(f.Title.TrimEnd('.'), $"{Sentence(f.Remedy)} ({f.Id})"));
 
     private static IEnumerable<OpenPoint> JobFile(HandoverSources sources, RecordStory story)
     {
@@ -91,7 +82,7 @@ internal static class OpenPoints
 
     private static IEnumerable<OpenPoint> Steps(IReadOnlyList<StepStory> steps)
     {
-        var never = steps.Where(s => s.Attempts == 0).Select(s => s.Title.TrimEnd('.')).ToList();
+        var never = steps.Where(s => s.Attempts == 0).ToList();
         foreach (var step in steps.Where(s => s.Attempts > 0 && !s.IsPassed))
         {
             yield return new($"Step {step.Step}", step.Ended is { } ended
@@ -105,29 +96,15 @@ internal static class OpenPoints
         }
         else if (never.Count > 0)
         {
-            yield return new("First run", $"Not done: {string.Join("; ", never)}.");
+            var coupled = steps.Where(s => s.IsCoupled).ToList();
+            var nothing = coupled.Count > 0 && coupled.TrueForAll(s => s.Attempts == 0) ? "The motor was not run coupled to its machine. " : string.Empty;
+            yield return new("First run", $"{nothing}Not done: {string.Join("; ", never.Select(s => s.Title.TrimEnd('.')))}.");
         }
         else if (steps.Count == 0)
         {
             yield return new("First run", "None is on record.");
         }
     }
-
-    private static IEnumerable<OpenPoint> Undecided(CheckReport checks)
-    {
-        if (checks.Undecided.Count > 0)
-        {
-            yield return new("Undecided", string.Create(CultureInfo.InvariantCulture, $"For want of data {checks.Undecided.Count} of {checks.Results.Count} checks say nothing: {string.Join(", ", checks.Undecided.Select(u => u.Id))}."));
-        }
-    }
-
-    private static string Named(Stage stage) => stage switch
-    {
-        Stage.Entry => "entry",
-        Stage.Bump => "the first turn",
-        Stage.Coupled => "running coupled",
-        _ => throw new ArgumentOutOfRangeException(nameof(stage), stage, null),
-    };
 
     private static string Ended(string outcome) => outcome switch
     {
@@ -137,5 +114,5 @@ internal static class OpenPoints
         _ => $"ended as {outcome}",
     };
 
-    private static string Sentence(string text) => text.Length == 0 || text[^1] is '.' or '!' or '?' ? text : $"{text}.";
+    internal static string Sentence(string text) => text.Length == 0 || text[^1] is '.' or '!' or '?' ? text : $"{text}.";
 }

@@ -26,6 +26,9 @@ public sealed record RecordStory
     /// <summary>What was confirmed, by whom.</summary>
     public IReadOnlyList<At<RecordBody.Confirmed>> Confirmations { get; init; } = [];
 
+    /// <summary>The last acceptance of each finding that a person took responsibility for.</summary>
+    public IReadOnlyList<At<RecordBody.FindingAccepted>> Accepted { get; init; } = [];
+
     /// <summary>Who had control when Runup last left, or null.</summary>
     public At<RecordBody.ControlLeft>? Control { get; init; }
 

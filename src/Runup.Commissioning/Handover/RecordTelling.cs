@@ -7,6 +7,7 @@ namespace Runup.Commissioning.Handover;
 internal sealed class RecordTelling
 {
     private readonly List<At<RecordBody.Confirmed>> confirmations = [];
+    private readonly List<At<RecordBody.FindingAccepted>> accepted = [];
     private readonly List<string> order = [];
     private readonly Dictionary<string, StepStory> steps = new(StringComparer.Ordinal);
     private readonly Dictionary<string, WriteStory> writes = new(StringComparer.Ordinal);
@@ -27,6 +28,10 @@ internal sealed class RecordTelling
                 break;
             case RecordBody.Confirmed confirmed:
                 confirmations.Add(new(recorded.At, confirmed));
+                break;
+            case RecordBody.FindingAccepted acceptance:
+                accepted.RemoveAll(a => string.Equals(a.Body.Finding, acceptance.Finding, StringComparison.Ordinal));
+                accepted.Add(new(recorded.At, acceptance));
                 break;
             case RecordBody.ControlLeft control:
                 story = story with { Control = new(recorded.At, control) };
@@ -49,6 +54,7 @@ internal sealed class RecordTelling
         Entry = entry with { Writes = writes },
         Steps = [.. order.Select(id => steps[id])],
         Confirmations = confirmations,
+        Accepted = accepted,
     };
 
     private void Read(At<RecordBody.ParametersRead> read)

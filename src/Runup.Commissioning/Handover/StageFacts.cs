@@ -11,8 +11,8 @@ internal static class StageFacts
         OfChecks(checks),
         OfEntry(story.Entry, parameters),
         OfPowerCycle(story.Entry, parameters),
-        OfSteps("First run, uncoupled", [.. steps.Where(s => !IsCoupled(s))]),
-        OfSteps("First run, coupled", [.. steps.Where(IsCoupled)]),
+        OfSteps("First run, uncoupled", [.. steps.Where(s => !s.IsCoupled)]),
+        OfSteps("First run, coupled", [.. steps.Where(s => s.IsCoupled)]),
     ];
 
     private static StageFact OfChecks(CheckReport checks)
@@ -59,8 +59,6 @@ internal static class StageFacts
             ? new(stage, passed == steps.Count ? StageState.Done : StageState.Open, Words($"{passed} of {steps.Count} steps passed."))
             : new(stage, StageState.NotDone, "Not begun.");
     }
-
-    private static bool IsCoupled(StepStory step) => step.Step.StartsWith("coupled", StringComparison.Ordinal) || step.Step is "couple";
 
     private static string List(IReadOnlyList<string> ids) => string.Join(", ", ids);
 

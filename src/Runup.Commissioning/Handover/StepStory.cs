@@ -29,6 +29,9 @@ public sealed record StepStory
     /// <summary>What was computed for it, or null.</summary>
     public RecordBody.Trend? Predicted { get; init; }
 
+    /// <summary>Whether the motor turns its machine in it.</summary>
+    public bool IsCoupled => Step.StartsWith("coupled", StringComparison.Ordinal) || Step is "couple";
+
     /// <summary>Whether it passed.</summary>
     public bool IsPassed => Ended is { Outcome: "passed" };
 }

@@ -20,6 +20,7 @@ namespace Runup.Commissioning.Records;
 [JsonDerivedType(typeof(StepEnded), "step-ended")]
 [JsonDerivedType(typeof(ControlLeft), "control-left")]
 [JsonDerivedType(typeof(HandoverWritten), "handover-written")]
+[JsonDerivedType(typeof(FindingAccepted), "finding-accepted")]
 public abstract record RecordBody
 {
     private RecordBody()
@@ -112,4 +113,18 @@ public abstract record RecordBody
     /// <param name="File">Name of the file.</param>
     /// <param name="Sha256">Its checksum in hex.</param>
     public sealed record HandoverWritten(string File, string Sha256) : RecordBody;
+
+    /// <summary>A person took responsibility for a finding as it was found.</summary>
+    /// <param name="Finding">Id of the check.</param>
+    /// <param name="Weight">note, caution, blocker or undecided.</param>
+    /// <param name="Title">What was found, in a few words; of an undecided check what was missing.</param>
+    /// <param name="Explanation">The same in a sentence; of an undecided check what it would have decided.</param>
+    /// <param name="Value">The value found, or null.</param>
+    /// <param name="Limit">The limit then, or null.</param>
+    /// <param name="Unit">Unit of both, or null.</param>
+    /// <param name="By">Who accepted it.</param>
+    /// <param name="Because">Why.</param>
+    /// <param name="JobSha256">Checksum of the job file that was checked, in hex.</param>
+    public sealed record FindingAccepted(
+        string Finding, string Weight, string Title, string Explanation, double? Value, double? Limit, string? Unit, string By, string Because, string JobSha256) : RecordBody;
 }

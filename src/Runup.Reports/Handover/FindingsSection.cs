@@ -19,7 +19,7 @@ internal static class FindingsSection
 
         foreach (var finding in checks.Findings)
         {
-            Finding(html, finding);
+            Finding(html, finding, model.StandingOf(finding));
         }
 
         foreach (var undecided in checks.Undecided)
@@ -27,8 +27,11 @@ internal static class FindingsSection
             html.In("div", "finding", box => box
                 .In("h3", null, head => head.Undecided().Text($" {undecided.Id}"))
                 .Element("p", $"Missing: {undecided.Missing}")
-                .Element("p", $"It would decide: {undecided.WouldChange}"));
+                .Element("p", $"It would decide: {undecided.WouldChange}")
+                .Standing(model.StandingOf(undecided), isToBeAccepted: false));
         }
+
+        Gone(html, model);
 
         var satisfied = checks.Results.OfType<CheckResult.Satisfied>().ToList();
         if (satisfied.Count > 0)
@@ -43,18 +46,21 @@ internal static class FindingsSection
         }
     }
 
-    private static void Finding(HtmlWriter html, CheckResult.Violated finding) => html.In("div", finding.Severity == Severity.Blocker ? "finding heavy" : "finding", box =>
+    // An acceptance is never lost sight of, also where there is nothing left to accept.
+    private static void Gone(HtmlWriter html, HandoverModel model)
+    {
+        foreach (var gone in model.AcceptedAndGone)
+        {
+            html.Element("p", $"{gone.Body.Finding} was accepted by {gone.Body.By} on {Numbers.Of(gone.Time)} as {gone.Body.Weight}: {gone.Body.Title}. The checks no longer find it.", "small");
+        }
+    }
+
+    private static void Finding(HtmlWriter html, CheckResult.Violated finding, FindingStanding standing) => html.In("div", finding.Severity == Severity.Blocker ? "finding heavy" : "finding", box =>
     {
         box.In("h3", null, head => head.Weight(finding.Severity).Text($" {finding.Title}"))
             .Element("p", finding.Explanation)
             .In("p", null, line => line.Element("b", "What to do: ").Text(finding.Remedy));
-        box.Element("p", $"{finding.Id}{Figures(finding)}. Source: {finding.Basis.Text}", "small");
+        box.Standing(standing, isToBeAccepted: finding.Severity > Severity.Note)
+            .Element("p", $"{finding.Id}{Numbers.Against(finding.Value, finding.Limit, finding.Unit)}. Source: {finding.Basis.Text}", "small");
     });
-
-    private static string Figures(CheckResult.Violated finding) => (finding.Value, finding.Limit, finding.Unit) switch
-    {
-        ({ } value, { } limit, { } unit) => $": {Numbers.Figure(value, unit)} against {Numbers.Figure(limit, unit)}",
-        ({ } value, null, { } unit) => $": {Numbers.Figure(value, unit)}",
-        _ => string.Empty,
-    };
 }

@@ -37,6 +37,14 @@ internal static class Numbers
     /// <summary>A figure of a finding: four digits, its unit.</summary>
     public static string Figure(double value, string unit) => string.Create(CultureInfo.InvariantCulture, $"{value:G4} {Symbol(unit)}").TrimEnd();
 
+    /// <summary>Value and limit of a finding behind a colon; nothing where there are none.</summary>
+    public static string Against(double? value, double? limit, string? unit) => (value, limit, unit) switch
+    {
+        ({ } v, { } l, { } u) => $": {Figure(v, u)} against {Figure(l, u)}",
+        ({ } v, null, { } u) => $": {Figure(v, u)}",
+        _ => string.Empty,
+    };
+
     /// <summary>A time with its offset, to the second.</summary>
     public static string Of(DateTimeOffset time) => time.ToString("yyyy-MM-dd HH:mm:ss zzz", CultureInfo.InvariantCulture);
 

@@ -29,6 +29,8 @@ internal static class Hostile
             record.Add(new RecordBody.Trend(s, ["time_s", "output_current_A", text], [[0, 1, 2], [1, double.NaN, 3]], Predicted: false));
         }, text, text);
         record.Add(new RecordBody.ControlLeft(text, text));
+        record.Add(new RecordBody.FindingAccepted(text, text, text, text, 1, 2, text, text, text, text));
+        record.Add(new RecordBody.FindingAccepted("machine.hoist", text, text, text, null, null, null, text, text, text));
         var pump = ExampleJob.Pump(text);
         return HandoverModel.Of(ExampleHandover.Sources(record.All, Checks(text)) with
         {

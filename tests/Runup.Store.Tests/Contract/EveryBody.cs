@@ -24,5 +24,6 @@ internal static class EveryBody
         new RecordBody.StepEnded("ramp", "passed", null),
         new RecordBody.ControlLeft("terminals", Awkward),
         new RecordBody.HandoverWritten("P-101.handover.html", new string('c', 64)),
+        new RecordBody.FindingAccepted("cable.peak-voltage", "caution", Awkward, Awkward, 1130.5, null, "V", Awkward, Awkward, new string('d', 64)),
     ];
 }
