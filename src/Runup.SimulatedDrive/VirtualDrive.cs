@@ -35,6 +35,7 @@ public sealed class VirtualDrive : IModbusDevice
     private ControlWord word;
     private long referenceRaw;
     private long ticks;
+    private bool runsAtPanel;
 
     /// <summary>A drive on its plant, powered, with factory values.</summary>
     /// <param name="profile">Its family.</param>
@@ -94,6 +95,9 @@ public sealed class VirtualDrive : IModbusDevice
         }
     }
 
+    /// <summary>How many control words came over the bus that would enable operation, whether the drive followed them or not.</summary>
+    public int EnableWordsSeen { get; private set; }
+
     private bool RunsFromBus => string.Equals(memory.Settings.Choice(Setting.RunCommandSource) ?? "bus", "bus", StringComparison.Ordinal);
 
     private bool Watched => state == PowerState.OperationEnabled && RunsFromBus && watch.TimeOut > TimeSpan.Zero;
@@ -132,11 +136,44 @@ public sealed class VirtualDrive : IModbusDevice
         }
     }
 
+    /// <summary>A person at the drive's panel asks it to run, or to go to another frequency.</summary>
+    public PanelAnswer RunAtPanel(ElectricalFrequency frequency, Rotation rotation)
+    {
+        lock (gate)
+        {
+            if (PanelObjection(rotation) is { } why)
+            {
+                return new PanelAnswer.Ignored(why);
+            }
+
+            runsAtPanel = true;
+            state = PowerState.OperationEnabled;
+            simulation.Order = new DriveOrder(true, rotation == Rotation.Reverse ? -frequency.Hertz : frequency.Hertz, StopKind.ByMethod);
+            return new PanelAnswer.Followed();
+        }
+    }
+
+    /// <summary>A person at the drive's panel stops it.</summary>
+    public PanelAnswer StopAtPanel()
+    {
+        lock (gate)
+        {
+            if (!runsAtPanel)
+            {
+                return new PanelAnswer.Ignored("it does not run from its panel");
+            }
+
+            simulation.Order = new DriveOrder(false, 0, StopKind.ByMethod);
+            return new PanelAnswer.Followed();
+        }
+    }
+
     /// <summary>Power is lost and returns: what was not stored is gone.</summary>
     public void PowerCycle()
     {
         lock (gate)
         {
+            LeavePanel();
             simulation.PowerOff();
             memory.LosePower();
             simulation.PowerOn();
@@ -306,8 +343,43 @@ public sealed class VirtualDrive : IModbusDevice
         return true;
     }
 
+    private string? PanelObjection(Rotation rotation)
+    {
+        if (memory.Settings.Choice(Setting.RunCommandSource) is var source && !string.Equals(source, "panel", StringComparison.Ordinal))
+        {
+            return $"it takes its run command from: {source ?? "the bus"}";
+        }
+
+        if (memory.Settings.Choice(Setting.FrequencyReferenceSource) is { } reference && !string.Equals(reference, "panel", StringComparison.Ordinal))
+        {
+            return $"it takes its frequency from: {reference}";
+        }
+
+        return state switch
+        {
+            PowerState.Fault or PowerState.FaultReactionActive => "it is tripped",
+            PowerState.NotReadyToSwitchOn => "it is starting up",
+            _ when rotation == Rotation.Reverse && string.Equals(memory.Settings.Choice(Setting.PermittedDirection), "forward", StringComparison.Ordinal) => "only forward is permitted",
+            _ => null,
+        };
+    }
+
+    private void LeavePanel()
+    {
+        if (runsAtPanel)
+        {
+            runsAtPanel = false;
+            simulation.Order = default;
+        }
+    }
+
     private void TakeWord(ControlWord now)
     {
+        if (PowerMachine.CommandOf(now) == PowerCommand.EnableOperation)
+        {
+            EnableWordsSeen++;
+        }
+
         var was = word;
         word = now;
         if (!RunsFromBus)
@@ -367,6 +439,12 @@ public sealed class VirtualDrive : IModbusDevice
         else if (reading.State == DriveState.Tripped && state != PowerState.Fault)
         {
             state = PowerMachine.OnFaultReactionDone(PowerMachine.OnFault(state));
+            LeavePanel();
+        }
+        else if (runsAtPanel && !simulation.Order.Run && reading.State == DriveState.Stopped)
+        {
+            state = PowerState.SwitchOnDisabled;
+            LeavePanel();
         }
         else if (state == PowerState.QuickStopActive && reading.State == DriveState.Stopped)
         {

@@ -11,8 +11,9 @@ internal static class StageFacts
         OfChecks(checks),
         OfEntry(story.Entry, parameters),
         OfPowerCycle(story.Entry, parameters),
-        OfSteps("First run, uncoupled", [.. steps.Where(s => !s.IsCoupled)]),
-        OfSteps("First run, coupled", [.. steps.Where(s => s.IsCoupled)]),
+        .. steps.Any(s => s.IsFromOwnControl)
+            ? (StageFact[])[OfSteps("First run, from its own control", steps)]
+            : [OfSteps("First run, uncoupled", [.. steps.Where(s => !s.IsCoupled)]), OfSteps("First run, coupled", [.. steps.Where(s => s.IsCoupled)])],
     ];
 
     private static StageFact OfChecks(CheckReport checks)

@@ -32,6 +32,9 @@ public sealed record StepStory
     /// <summary>Whether the motor turns its machine in it.</summary>
     public bool IsCoupled => Step.StartsWith("coupled", StringComparison.Ordinal) || Step is "couple";
 
+    /// <summary>Whether the machine is run in it from its own control, and Runup only reads. Such a machine is never uncoupled for the first run.</summary>
+    public bool IsFromOwnControl => Step.StartsWith("own-control", StringComparison.Ordinal);
+
     /// <summary>Whether it passed.</summary>
     public bool IsPassed => Ended is { Outcome: "passed" };
 }

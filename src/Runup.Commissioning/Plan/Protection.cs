@@ -33,9 +33,20 @@ internal static class Protection
                 context.Job.Motor.ThermalSensor is null ? PlanBuilder.Practice : PlanBuilder.JobSource);
         }
 
-        plan.Choice(Setting.PhaseLoss, "trip", Rank.Should, "a lost supply phase overloads the rectifier and the capacitors", PlanBuilder.Practice);
+        PhaseLoss(plan, context);
         plan.Choice(Setting.OutputPhaseLoss, "trip", Rank.Should, "a lost motor phase burns the motor at standstill", PlanBuilder.Practice);
         plan.Choice(Setting.EarthFault, "trip", Rank.Should, "an earth fault at the output is switched off at once", PlanBuilder.Practice);
+    }
+
+    private static void PhaseLoss(PlanBuilder plan, JobContext context)
+    {
+        if (context.Rating.SupplyPhases == 1)
+        {
+            plan.Choice(Setting.PhaseLoss, "off", Rank.Should, "a drive for a single-phase supply has no second phase to lose", PlanBuilder.Practice);
+            return;
+        }
+
+        plan.Choice(Setting.PhaseLoss, "trip", Rank.Should, "a lost supply phase overloads the rectifier and the capacitors", PlanBuilder.Practice);
     }
 
     private static void CurrentLimit(PlanBuilder plan, JobContext context, double rated_A)

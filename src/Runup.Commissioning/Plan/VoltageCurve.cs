@@ -60,7 +60,12 @@ internal static class VoltageCurve
             Setting.ControlMethod,
             "vf",
             Rank.Should,
-            context.MotorCount > 1 ? "several motors on one drive: no vector control" : "V/f does for this load, needs no identification run, and is what the predictions reckon with",
+            context switch
+            {
+                { MotorCount: > 1 } => "several motors on one drive: no vector control",
+                { Job.Machine.Load.Value: LoadKind.Hoisting } => "the predictions reckon with V/f; a hoist holds its load better at low speed under vector control, which needs an identification run without the load first",
+                _ => "V/f does for this load, needs no identification run, and is what the predictions reckon with",
+            },
             PlanBuilder.Practice);
     }
 

@@ -122,6 +122,18 @@ public sealed class PlanTests
     }
 
     [Fact]
+    public void A_drive_for_one_phase_watches_no_second_one()
+    {
+        var screw = SettingsPlan.For(DemoFiles.Context("fs-301.job.yaml"));
+        screw.Values.Choice(Setting.PhaseLoss).ShouldBe("off");
+        Pump.Values.Choice(Setting.PhaseLoss).ShouldBe("trip");
+    }
+
+    [Fact]
+    public void Of_a_hoist_it_is_not_said_that_volts_over_hertz_does() =>
+        SettingsPlan.For(DemoFiles.Context("gh-501.job.yaml"))[Setting.ControlMethod]!.Reason.ShouldContain("identification run without the load");
+
+    [Fact]
     public void A_motor_for_more_than_the_supply_gets_its_corner_where_the_supply_ends()
     {
         // 500 V 50 Hz on 400 V: full flux to 40 Hz.
