@@ -90,6 +90,9 @@ public sealed record ControlSettings
     /// <summary>Runs again by itself when power returns while the run order stands.</summary>
     public required bool RestartAfterPowerLoss { get; init; }
 
+    /// <summary>How a relay opens a mechanical brake; null where none does, so that a brake is the machine's own control's.</summary>
+    public BrakeSettings? Brake { get; init; }
+
     /// <summary>The control's settings from make-independent ones.</summary>
     /// <remarks>
     /// What is missing: motor voltage 400 V, or 230 V, whichever the drive's supply range holds, else its lower end; power and current the drive's own;
@@ -142,6 +145,7 @@ public sealed record ControlSettings
             DcBrakingFrequency = ElectricalFrequency.FromHertz(settings.Number(Setting.DcBrakingFrequency) ?? 3),
             ReversePermitted = settings.Choice(Setting.PermittedDirection) is "both",
             RestartAfterPowerLoss = settings.Choice(Setting.RestartAfterPowerLoss) is "on",
+            Brake = BrakeSettings.From(settings, motorA),
         };
     }
 

@@ -28,4 +28,7 @@ public sealed record DriveSystem
 
     /// <summary>The braking resistor, if one is connected.</summary>
     public Resistance? BrakingResistor { get; init; }
+
+    /// <summary>Torque of the mechanical brake on the motor, which closes without power; null where there is none.</summary>
+    public Torque? Brake { get; init; }
 }

@@ -29,12 +29,11 @@ public sealed class LineStart
         ArgumentNullException.ThrowIfNull(motor);
         ArgumentNullException.ThrowIfNull(machine);
         SystemCheck.Require([.. SystemCheck.OfMotor(motor), .. SystemCheck.OfMachine(machine, motor)], nameof(motor));
-        var load = new ShaftLoad(machine, motor);
         rates.Machine = new InductionMachine(motor);
         rates.FrameRadPerS = frequency.RadiansPerSecond;
         rates.Share = rates.Machine.ShareAt(rates.FrameRadPerS);
         rates.StrayPerSpeed = StrayBraking.PerSpeed(motor);
-        rates.Put(load);
+        rates.Shaft = new Shaft(new ShaftLoad(machine, motor));
 
         // The supply stands in for the bus: a sixth state that nothing changes, the peak of the phase voltage.
         rates.ModulationQ = 1;

@@ -10,7 +10,6 @@ namespace Runup.Commissioning.Checks;
 public sealed record MachineReading
 {
     private const double GearEfficiencyIfUnknown = 0.95;
-    private const double StandardGravity = 9.80665;
     private const double LargestOfAnything = 1e9;
 
     /// <summary>The machine with the motor's rotor; null where the load's torque is not known.</summary>
@@ -55,7 +54,7 @@ public sealed record MachineReading
                 Breakaway = machine.BreakawayTorque?.Value,
                 GearRatio = ratio,
                 GearEfficiency = forward,
-                GearEfficiencyBack = machine.GearEfficiencyBack?.Value is { Ratio: > 0 } back ? back : forward,
+                GearEfficiencyBack = machine.GearEfficiencyBack?.Value ?? forward,
             },
             InertiaIsKnown = machine.Inertia is not null || hoisted > 0,
             Assumptions = assumptions,
@@ -90,7 +89,7 @@ public sealed record MachineReading
         LoadKind.ConstantPower when machine.Torque is { } torque && SpeedOf(machine) is { } speed => new LoadCurve.ConstantPower(torque.Value, speed),
         LoadKind.Table when IsLoadTable(machine.Curve) => new LoadCurve.Table(machine.Curve!),
         LoadKind.Hoisting when machine is { Mass: { } mass, DrumDiameter: { } drum } =>
-            new LoadCurve.Constant(Torque.FromNewtonMetres(mass.Value.Kilograms * StandardGravity * drum.Value.Metres / 2)),
+            LoadCurve.Hoisting.Of(mass.Value, drum.Value),
         _ => null,
     };
 

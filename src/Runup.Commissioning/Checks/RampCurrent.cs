@@ -1,4 +1,3 @@
-using Runup.Engineering.Loads;
 using Runup.Engineering.Motors;
 using Runup.Quantities;
 
@@ -19,7 +18,7 @@ internal static class RampCurrent
         {
             var part = place / (double)Places;
             var speed = ShaftSpeed.FromRadiansPerSecond(synchronous * part * 0.98);
-            var torque = TorqueOf(motion.Machine, speed, synchronous / ramp.Seconds);
+            var torque = motion.Machine.TorqueFor(speed, ShaftSpeed.FromRadiansPerSecond(synchronous / ramp.Seconds));
             var frequency = ElectricalFrequency.FromHertz(motion.MaximumFrequency.Hertz * part);
             highest = Math.Max(highest, OperatingPoint.AtShaftTorque(circuit, motion.Motor.Characteristic.At(frequency), frequency, torque) switch
             {
@@ -30,13 +29,5 @@ internal static class RampCurrent
         }
 
         return highest;
-    }
-
-    /// <summary>Torque of the motor: load and acceleration of the machine through the gear, and of the rotor.</summary>
-    private static Torque TorqueOf(DrivenMachine machine, ShaftSpeed speed, double rate_radPerS2)
-    {
-        var atMachine = machine.Load.At(machine.MachineSpeed(speed)).NewtonMetres + (machine.MachineInertia.KilogramSquareMetres * rate_radPerS2 / machine.GearRatio);
-        var throughGear = atMachine >= 0 ? atMachine / machine.GearEfficiency.Ratio : atMachine * machine.GearEfficiencyBack.Ratio;
-        return Torque.FromNewtonMetres((throughGear / machine.GearRatio) + (machine.MotorInertia.KilogramSquareMetres * rate_radPerS2));
     }
 }

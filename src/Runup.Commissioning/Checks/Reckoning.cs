@@ -72,9 +72,8 @@ public sealed class Reckoning
                 return null;
             }
 
-            var atStandstill = known.Load.At(ShaftSpeed.FromRadiansPerSecond(1e-6)).NewtonMetres;
-            var needed = Math.Max(known.Breakaway?.NewtonMetres ?? 0, atStandstill) / (known.GearRatio * known.GearEfficiency.Ratio);
-            return needed > 1e-3 * (Nameplate?.RatedTorque.NewtonMetres ?? 1) ? Torque.FromNewtonMetres(needed) : null;
+            var needed = known.BreakawayAtMotor;
+            return needed.NewtonMetres > 1e-3 * (Nameplate?.RatedTorque.NewtonMetres ?? 1) ? needed : null;
         }
     }
 

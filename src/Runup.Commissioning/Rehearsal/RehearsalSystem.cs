@@ -13,9 +13,10 @@ public static class RehearsalSystem
 {
     // What the engine takes too where nothing is known: 1 % of the drive's base impedance.
     private const double UnknownSource = 0.01;
+    private const double BrakeOverRated = 2;
 
     /// <summary>Supply, drive, motor and machine of a job; null where no circuit fits the plate, or load or inertia of the machine are not known.</summary>
-    /// <remarks>Several equal motors are taken as one of as many times the admittance and inertia.</remarks>
+    /// <remarks>Several equal motors, each with such a machine, are taken as one of as many times the admittance, inertia and load.</remarks>
     public static DriveSystem? Of(JobContext context)
     {
         if (context.Circuit is not { } circuit || context.Machine is not { Machine: { } machine, InertiaIsKnown: true })
@@ -27,7 +28,8 @@ public static class RehearsalSystem
         return new DriveSystem
         {
             Motor = count == 1 ? circuit : Parallel(circuit, count),
-            Machine = count == 1 ? machine : machine with { MotorInertia = Inertia.FromKilogramSquareMetres(count * machine.MotorInertia.KilogramSquareMetres) },
+            Machine = machine.Times(count),
+            Brake = BrakeOf(context),
             Drive = context.Rating,
             SupplyVoltage = context.Job.Supply.Voltage.Value,
             SupplyFrequency = context.Job.Supply.Frequency.Value,
@@ -35,6 +37,11 @@ public static class RehearsalSystem
             BrakingResistor = context.Rating.LowestBrakingResistance is null ? null : context.Job.Drive.BrakingResistor?.Resistance.Value,
         };
     }
+
+    /// <summary>A brake of twice the motors' rated torque, common practice, no source; null where none is fitted.</summary>
+    private static Torque? BrakeOf(JobContext context) => context.Job.Motor.Brake?.Value == true && context.Nameplate is { } plate
+        ? Torque.FromNewtonMetres(BrakeOverRated * context.MotorCount * plate.RatedTorque.NewtonMetres)
+        : null;
 
     /// <summary>The motor alone, as it turns before its machine is coupled.</summary>
     public static DrivenMachine Uncoupled(DrivenMachine machine) => new()

@@ -15,6 +15,7 @@ internal sealed class DriveControl
     private readonly MotorThermalModel motorThermal;
     private readonly DriveOverloadModel driveOverload;
     private readonly Sequencer sequencer;
+    private readonly BrakeRelay brake = new();
     private ControlFigures figures;
     private VoltageCurve curve;
     private CurrentLimiter limiter;
@@ -88,6 +89,7 @@ internal sealed class DriveControl
             Enter(sequencer.Output);
         }
 
+        brake.Sample(figures.Settings.Brake, sequencer.Output, sequencer.State, FrequencyHz, measured.CurrentA);
         var wanted = sequencer.Output switch
         {
             OutputMode.Curve => ByCurve(measured),
@@ -99,7 +101,7 @@ internal sealed class DriveControl
             : sequencer.State == DriveState.Unpowered ? RectifierMode.Charging
             : RectifierMode.Conducting;
         return new PlantCommand(
-            sequencer.Output != OutputMode.Off, along, across, FrequencyHz, figures.Settings.BrakingChopper, supply);
+            sequencer.Output != OutputMode.Off, along, across, FrequencyHz, figures.Settings.BrakingChopper, brake.Open, supply);
     }
 
     private void Watch(in Measurement measured)
@@ -142,7 +144,7 @@ internal sealed class DriveControl
     {
         limiter.Sample(measured, figures.AccelerationHzPerS, sequencer.FallHzPerS);
         var fall = Math.Min(limiter.HighestFall, overvoltage.HighestFall(measured, sequencer.FallHzPerS));
-        ramp.Sample(sequencer.TargetHz, limiter.HighestRise, fall, figures.MaximumHz);
+        ramp.Sample(brake.Held(figures.Settings.Brake, sequencer.TargetHz), limiter.HighestRise, fall, figures.MaximumHz);
         slip.Sample(measured);
         var size = Math.Max(Math.Abs(ramp.FrequencyHz) + (ramp.FrequencyHz == 0 ? 0 : slip.AddedHz), 0);
         FrequencyHz = ramp.FrequencyHz < 0 ? -size : size;

@@ -11,35 +11,20 @@ namespace Runup.Dynamics.Plant;
 internal struct CoastingRates : IShaftRates
 {
     internal double RotorRate;
-    private double perInertia;
-    private LoadBranch forward;
-    private LoadBranch backward;
     internal BusRates Bus;
-    private LoadBranch load;
-    private double perMovingInertia;
+    internal Shaft Shaft;
 
     /// <inheritdoc/>
-    public double HoldLowestNm { get; private set; }
+    public readonly double HoldLowestNm => Shaft.HoldLowestNm;
 
     /// <inheritdoc/>
-    public double HoldHighestNm { get; private set; }
-
-    /// <summary>Puts a load on the shaft.</summary>
-    internal void Put(ShaftLoad next)
-    {
-        (perInertia, forward, backward) = (next.PerInertia, next.Forward, next.Backward);
-        (HoldLowestNm, HoldHighestNm) = (next.HoldLowestNm, next.HoldHighestNm);
-    }
+    public readonly double HoldHighestNm => Shaft.HoldHighestNm;
 
     /// <inheritdoc/>
-    public void Hold() => perMovingInertia = 0;
+    public void Hold() => Shaft.Hold();
 
     /// <inheritdoc/>
-    public void Release(int direction)
-    {
-        perMovingInertia = perInertia;
-        load = direction > 0 ? forward : backward;
-    }
+    public void Release(int direction) => Shaft.Release(direction);
 
     /// <inheritdoc/>
     public readonly double DrivingTorqueNm(in SixStates states) => 0;
@@ -54,7 +39,7 @@ internal struct CoastingRates : IShaftRates
         d2 = 0;
         d3 = -RotorRate * x3;
         d4 = -RotorRate * x4;
-        d5 = -perMovingInertia * load.At(x5);
+        d5 = Shaft.AccelerationRadPerS2(0, x5);
         d6 = Bus.At(x6, 0);
     }
 }

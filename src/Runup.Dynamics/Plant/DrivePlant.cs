@@ -13,6 +13,7 @@ internal sealed class DrivePlant
     private readonly InductionMachine machine;
     private readonly DriveFigures figures;
     private readonly double tickS;
+    private readonly double brakeNm;
     private int fewestSteps;
     private int steps;
     private double stepS;
@@ -30,6 +31,7 @@ internal sealed class DrivePlant
         machine = new InductionMachine(system.Motor);
         figures = new DriveFigures(system);
         this.tickS = tickS;
+        brakeNm = system.Brake?.NewtonMetres ?? 0;
         fed.Machine = machine;
         fed.StrayPerSpeed = StrayBraking.PerSpeed(system.Motor);
         coasting.RotorRate = machine.OpenRotorRate;
@@ -46,10 +48,10 @@ internal sealed class DrivePlant
     internal void Couple(DrivenMachine driven)
     {
         var load = new ShaftLoad(driven, system.Motor);
-        fed.Put(load);
-        coasting.Put(load);
+        fed.Shaft = new Shaft(load);
+        coasting.Shaft = new Shaft(load);
         var motor = system.Motor;
-        var swingRate = machine.SwingRate(motor.RatedVoltage.Phase.Volts, motor.RatedFrequency.RadiansPerSecond, 1 / load.PerInertia);
+        var swingRate = machine.SwingRate(motor.RatedVoltage.Phase.Volts, motor.RatedFrequency.RadiansPerSecond, 1 / load.PerLeastInertia);
         fewestSteps = figures.StepsIn(tickS, machine, swingRate);
         states.X5 = 0;
         motion = ShaftMotion.AtRest;
@@ -119,6 +121,8 @@ internal sealed class DrivePlant
         fed.ModulationD = command.ModulationD;
         fed.FrameRadPerS = 2 * Math.PI * command.FrequencyHz;
         fed.Share = machine.ShareAt(fed.FrameRadPerS);
+        fed.Shaft.BrakeNm = command.BrakeOpen ? 0 : brakeNm;
+        coasting.Shaft.BrakeNm = fed.Shaft.BrakeNm;
         steps = Math.Max(fewestSteps, (int)Math.Ceiling(tickS * Math.Abs(fed.FrameRadPerS) / MostAngleInStep));
         stepS = tickS / steps;
     }

@@ -8,7 +8,7 @@ namespace Runup.Dynamics.Plant;
 /// <para>
 /// States: λqs, λds, λqr, λdr (Wb), ωm (rad/s, mechanical), v (V, DC bus). The inverter is taken by its average: vqs = mq·v, vds = md·v in the
 /// frame that turns with the voltage, and its power comes from the bus: i = 3/2·(mq·iqs + md·ids). C·dv/dt = i_rectifier − i − v·G − P/v.
-/// J·dωm/dt = Te − T_load(ωm) − stray.
+/// The shaft is driven by Te − stray (<see cref="Plant.Shaft"/>).
 /// </para>
 /// <para>Stray loss brakes the shaft in proportion to speed and to the square of the current: it has its stated value at the rated point.</para>
 /// </remarks>
@@ -19,36 +19,21 @@ internal struct FedRates : IShaftRates
     internal double FrameRadPerS;
     internal double ModulationQ;
     internal double ModulationD;
-    private double perInertia;
     internal double StrayPerSpeed;
-    private LoadBranch forward;
-    private LoadBranch backward;
     internal BusRates Bus;
-    private LoadBranch load;
-    private double perMovingInertia;
+    internal Shaft Shaft;
 
     /// <inheritdoc/>
-    public double HoldLowestNm { get; private set; }
+    public readonly double HoldLowestNm => Shaft.HoldLowestNm;
 
     /// <inheritdoc/>
-    public double HoldHighestNm { get; private set; }
-
-    /// <summary>Puts a load on the shaft.</summary>
-    internal void Put(ShaftLoad next)
-    {
-        (perInertia, forward, backward) = (next.PerInertia, next.Forward, next.Backward);
-        (HoldLowestNm, HoldHighestNm) = (next.HoldLowestNm, next.HoldHighestNm);
-    }
+    public readonly double HoldHighestNm => Shaft.HoldHighestNm;
 
     /// <inheritdoc/>
-    public void Hold() => perMovingInertia = 0;
+    public void Hold() => Shaft.Hold();
 
     /// <inheritdoc/>
-    public void Release(int direction)
-    {
-        perMovingInertia = perInertia;
-        load = direction > 0 ? forward : backward;
-    }
+    public void Release(int direction) => Shaft.Release(direction);
 
     /// <inheritdoc/>
     public readonly double DrivingTorqueNm(in SixStates states) =>
@@ -67,7 +52,7 @@ internal struct FedRates : IShaftRates
         d3 = -(Machine.RotorOhm * i.QrA) - (slipRadPerS * x4);
         d4 = (slipRadPerS * x3) - (Machine.RotorOhm * i.DrA);
         var strayNm = StrayPerSpeed * i.StatorSquareA2 * x5;
-        d5 = perMovingInertia * (Machine.TorqueNm(i, x3, x4) - load.At(x5) - strayNm);
+        d5 = Shaft.AccelerationRadPerS2(Machine.TorqueNm(i, x3, x4) - strayNm, x5);
         d6 = Bus.At(x6, 1.5 * ((ModulationQ * i.QsA) + (ModulationD * i.DsA)));
     }
 }

@@ -2,7 +2,7 @@ using System.Runtime.CompilerServices;
 
 namespace Runup.Dynamics.Plant;
 
-/// <summary>Torque that opposes the motor's shaft while it moves in one direction.</summary>
+/// <summary>Torque of the driven machine, at the gear's motor side, while the shaft moves in one direction.</summary>
 /// <remarks>
 /// T(ω) = c₀ + c₁·ω + c₂·ω² (N·m, rad/s), plus, where the driven machine's curve is no such polynomial, its values at equal
 /// steps of speed, linear between. The polynomial goes on beyond zero speed, so that an integrator meets no break at the moment it locates.
@@ -44,10 +44,6 @@ internal readonly struct LoadBranch
 
         return polynomial;
     }
-
-    /// <summary>The same with friction of the motor itself added.</summary>
-    internal LoadBranch Plus(double constantNm, double perSquare) =>
-        new(this.constantNm + constantNm, perSpeed, this.perSquare + perSquare, tableNm, perStep);
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     internal double At(double speedRadPerS)

@@ -6,5 +6,6 @@ namespace Runup.Dynamics.Plant;
 /// <param name="ModulationD">The same across that axis.</param>
 /// <param name="FrequencyHz">Frequency of the output voltage; negative turns the field backward.</param>
 /// <param name="ChopperEnabled">The chopper may switch.</param>
+/// <param name="BrakeOpen">A mechanical brake on the motor is open.</param>
 /// <param name="Supply">How the rectifier is connected.</param>
-internal readonly record struct PlantCommand(bool InverterOn, double ModulationQ, double ModulationD, double FrequencyHz, bool ChopperEnabled, RectifierMode Supply);
+internal readonly record struct PlantCommand(bool InverterOn, double ModulationQ, double ModulationD, double FrequencyHz, bool ChopperEnabled, bool BrakeOpen, RectifierMode Supply);

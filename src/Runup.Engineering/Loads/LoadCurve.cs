@@ -9,8 +9,16 @@ public abstract record LoadCurve
     {
     }
 
-    /// <summary>Torque at a speed of the machine's shaft; friction-like curves oppose the direction of motion.</summary>
+    /// <summary>Torque at a speed of the machine's shaft; all but <see cref="Hoisting"/> oppose the direction of motion.</summary>
     public abstract Torque At(ShaftSpeed speed);
+
+    /// <summary>The same machine seen the other way round: what it asks for backward, as a curve of forward speeds.</summary>
+    public virtual LoadCurve Reversed => this;
+
+    /// <summary>So many equal machines together.</summary>
+    public abstract LoadCurve Times(int count);
+
+    private static Torque Several(Torque one, int count) => Torque.FromNewtonMetres(count * one.NewtonMetres);
 
     /// <summary>The same torque at every speed: T = T₀ · sign(ω).</summary>
     /// <param name="Torque">Torque at the machine's shaft.</param>
@@ -19,6 +27,31 @@ public abstract record LoadCurve
         /// <inheritdoc/>
         public override Torque At(ShaftSpeed speed) =>
             Torque.FromNewtonMetres(Torque.NewtonMetres * Math.Sign(speed.RadiansPerSecond));
+
+        /// <inheritdoc/>
+        public override LoadCurve Times(int count) => new Constant(Several(Torque, count));
+    }
+
+    /// <summary>A lifted mass: the same torque at every speed, standstill included, whichever way the shaft turns: it opposes lifting and drives lowering.</summary>
+    /// <remarks>T = m g d/2, m mass (kg), g standard gravity (m/s²), d diameter of the drum (m). Forward lifts. Validity: rope and drum of one diameter, no second fall.</remarks>
+    /// <param name="Torque">Torque at the drum; negative where forward lowers.</param>
+    [Source("common-practice", "weight at the radius of the drum")]
+    public sealed record Hoisting(Torque Torque) : LoadCurve
+    {
+        private const double StandardGravity = 9.80665;
+
+        /// <summary>A mass on a drum.</summary>
+        public static Hoisting Of(Mass mass, Length drumDiameter) =>
+            new(Torque.FromNewtonMetres(mass.Kilograms * StandardGravity * drumDiameter.Metres / 2));
+
+        /// <inheritdoc/>
+        public override LoadCurve Reversed => new Hoisting(Torque.FromNewtonMetres(-Torque.NewtonMetres));
+
+        /// <inheritdoc/>
+        public override Torque At(ShaftSpeed speed) => Torque;
+
+        /// <inheritdoc/>
+        public override LoadCurve Times(int count) => new Hoisting(Several(Torque, count));
     }
 
     /// <summary>Torque with the square of speed, as pumps and fans: T = T₁ (ω/ω₁)² · sign(ω).</summary>
@@ -32,6 +65,9 @@ public abstract record LoadCurve
             var ratio = speed.RadiansPerSecond / Speed.RadiansPerSecond;
             return Torque.FromNewtonMetres(Torque.NewtonMetres * ratio * Math.Abs(ratio));
         }
+
+        /// <inheritdoc/>
+        public override LoadCurve Times(int count) => new Quadratic(Several(Torque, count), Speed);
     }
 
     /// <summary>Torque with speed, as calenders and viscous mixers: T = T₁ ω/ω₁.</summary>
@@ -42,6 +78,9 @@ public abstract record LoadCurve
         /// <inheritdoc/>
         public override Torque At(ShaftSpeed speed) =>
             Torque.FromNewtonMetres(Torque.NewtonMetres * speed.RadiansPerSecond / Speed.RadiansPerSecond);
+
+        /// <inheritdoc/>
+        public override LoadCurve Times(int count) => new Linear(Several(Torque, count), Speed);
     }
 
     /// <summary>The same power from the stated speed up, as winders and spindles: T = T₁ ω₁/ω; below it the torque at that speed.</summary>
@@ -55,6 +94,9 @@ public abstract record LoadCurve
             var ratio = Math.Min(1, Math.Abs(Speed.RadiansPerSecond / speed.RadiansPerSecond));
             return Torque.FromNewtonMetres(Torque.NewtonMetres * ratio * Math.Sign(speed.RadiansPerSecond));
         }
+
+        /// <inheritdoc/>
+        public override LoadCurve Times(int count) => new ConstantPower(Several(Torque, count), Speed);
     }
 
     /// <summary>Torque read off a table against the magnitude of speed, linear between the points, the end values beyond them.</summary>
@@ -88,5 +130,8 @@ public abstract record LoadCurve
             var torque = below.Torque.NewtonMetres + (part * (above.Torque.NewtonMetres - below.Torque.NewtonMetres));
             return Torque.FromNewtonMetres(torque * Math.Sign(speed.RadiansPerSecond));
         }
+
+        /// <inheritdoc/>
+        public override LoadCurve Times(int count) => new Table([.. Points.Select(point => (point.Speed, Several(point.Torque, count)))]);
     }
 }

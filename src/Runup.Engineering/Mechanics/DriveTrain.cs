@@ -30,8 +30,7 @@ internal readonly struct DriveTrain(DrivenMachine machine)
     }
 
     /// <summary>Torque at the motor's shaft that breaks the machine away.</summary>
-    internal double Breakaway_Nm() =>
-        Math.Max(machine.Breakaway?.NewtonMetres ?? 0, Load_Nm(1e-6)) * Transmission(1);
+    internal double Breakaway_Nm() => machine.BreakawayAtMotor.NewtonMetres;
 
     private double Load_Nm(double speed_radPerS) => machine.Load.At(ShaftSpeed.FromRadiansPerSecond(speed_radPerS / machine.GearRatio)).NewtonMetres;
 

@@ -12,7 +12,7 @@ internal readonly struct PhaseCircuit
     private readonly double coreLoss_siemens;
     private readonly double rotor_ohm;
     private readonly double rotorLeakage_ohm;
-    private readonly double friction_W;
+    private readonly FrictionLaw friction;
     private readonly double strayPerSquareAmpere_W;
     private readonly double referenceSpeed_radPerS;
 
@@ -32,7 +32,7 @@ internal readonly struct PhaseCircuit
         rotor_ohm = circuit.RotorResistance.Ohms;
         rotorLeakage_ohm = circuit.RotorLeakage.Ohms * scale;
         coreLoss_siemens = circuit.CoreLoss is { } coreLoss ? 1 / coreLoss.Ohms : 0;
-        friction_W = circuit.FrictionLoss.Watts;
+        friction = FrictionLaw.Of(circuit);
         strayPerSquareAmpere_W = circuit.RatedCurrent is { Amperes: > 0 } rated ? circuit.StrayLoss.Watts / (rated.Amperes * rated.Amperes) : 0;
         referenceSpeed_radPerS = circuit.RatedSpeed?.RadiansPerSecond
             ?? circuit.RatedFrequency.SynchronousSpeed(circuit.Poles).RadiansPerSecond;
@@ -82,12 +82,12 @@ internal readonly struct PhaseCircuit
     internal (double Friction_W, double Stray_W) MechanicalLosses(double speed_radPerS, double currentSquare)
     {
         var square = speed_radPerS / referenceSpeed_radPerS * (speed_radPerS / referenceSpeed_radPerS);
-        return (friction_W * square, strayPerSquareAmpere_W * currentSquare * square);
+        return (friction.Torque_Nm(speed_radPerS) * speed_radPerS, strayPerSquareAmpere_W * currentSquare * square);
     }
 
-    /// <summary>Torque of friction and stray loss, which both go with speed: the loss over the speed, without dividing by it.</summary>
+    /// <summary>Torque of friction and stray loss: the loss over the speed, without dividing by it.</summary>
     internal double MechanicalLossTorque(double speed_radPerS, double currentSquare) =>
-        (friction_W + (strayPerSquareAmpere_W * currentSquare)) * speed_radPerS / (referenceSpeed_radPerS * referenceSpeed_radPerS);
+        friction.Torque_Nm(speed_radPerS) + (strayPerSquareAmpere_W * currentSquare * speed_radPerS / (referenceSpeed_radPerS * referenceSpeed_radPerS));
 
     internal double StatorResistance_ohm => stator_ohm;
 

@@ -52,13 +52,15 @@ public sealed class EnergyTests
     {
         var (i, states) = (start.Currents, start.States);
         var machine = start.Rates.Machine;
-        var load = states.X5 >= 0 ? Load.Forward : Load.Backward;
+        var against = states.X5 >= 0
+            ? Load.Forward.At(states.X5) + Load.BearingsNm + (Load.WindagePerSquare * states.X5 * states.X5)
+            : Load.Backward.At(states.X5) - Load.BearingsNm - (Load.WindagePerSquare * states.X5 * states.X5);
         var stray = StrayBraking.PerSpeed(Motor) * i.StatorSquareA2 * states.X5;
         return (
             1.5 * states.X6 * i.QsA,
             1.5 * ((machine.StatorOhm * i.StatorSquareA2) + (machine.RotorOhm * ((i.QrA * i.QrA) + (i.DrA * i.DrA)))),
             machine.TorqueNm(i, states.X3, states.X4) * states.X5,
-            (load.At(states.X5) + stray) * states.X5);
+            (against + stray) * states.X5);
     }
 
     private static (double Field, double Kinetic) Stored(LineStart start, double inertia)

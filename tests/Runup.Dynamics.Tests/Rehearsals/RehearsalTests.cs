@@ -147,8 +147,8 @@ public sealed class RehearsalTests
     [Fact]
     public void A_run_whose_numbers_run_away_stops_says_when_and_keeps_its_trace()
     {
-        // A load that drives the shaft the harder the faster it turns.
-        var wild = new LoadCurve.Linear(Torque.FromNewtonMetres(-1000), ShaftSpeed.FromRpm(1));
+        // A load that drives the shaft with the square of its speed: infinitely fast within a second.
+        var wild = new LoadCurve.Quadratic(Torque.FromNewtonMetres(-10), ShaftSpeed.FromRpm(100));
         var rehearsal = Pumping with { System = PumpSet with { Machine = Pump with { Load = wild } } };
 
         var result = Ran(rehearsal);

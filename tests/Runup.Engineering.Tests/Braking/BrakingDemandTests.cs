@@ -22,7 +22,7 @@ public sealed class BrakingDemandTests
         demand.KineticEnergy.Joules.ShouldBe(24_661, 1);
         demand.InertiaPeak.Watts.ShouldBe(4_932, 1);
         demand.Peak.Watts.ShouldBe(4_235, 1);
-        demand.Energy.Joules.ShouldBe(20_040, 10);
+        demand.Energy.Joules.ShouldBe(20_021, 10);
         demand.Mean.Watts.ShouldBe(demand.Energy.Joules / 10, 1e-9);
     }
 

@@ -45,4 +45,31 @@ public sealed class LoadCurveTests
     [Fact]
     public void A_table_whose_speeds_do_not_ascend_is_refused() =>
         Should.Throw<ArgumentException>(() => new LoadCurve.Table([(Speed, Torque), (Speed, Torque)]));
+
+    [Theory]
+    [InlineData(-500)]
+    [InlineData(0)]
+    [InlineData(500)]
+    public void A_lifted_mass_pulls_the_same_way_whichever_way_the_drum_turns(double rpm)
+    {
+        var hoist = LoadCurve.Hoisting.Of(Mass.FromKilograms(500), Length.FromMetres(0.3));
+
+        At(hoist, rpm).ShouldBe(500 * 9.80665 * 0.15, 1e-9);
+        At(hoist.Reversed, rpm).ShouldBe(-500 * 9.80665 * 0.15, 1e-9);
+    }
+
+    [Theory]
+    [InlineData(-700)]
+    [InlineData(300)]
+    [InlineData(1400)]
+    public void Three_machines_ask_for_three_times_the_torque(double rpm)
+    {
+        LoadCurve[] curves =
+        [
+            new LoadCurve.Constant(Torque), new LoadCurve.Linear(Torque, Speed), new LoadCurve.Quadratic(Torque, Speed), new LoadCurve.ConstantPower(Torque, Speed),
+            new LoadCurve.Hoisting(Torque), new LoadCurve.Table([(ShaftSpeed.FromRpm(0), Torque), (Speed, Torque.FromNewtonMetres(7))]),
+        ];
+
+        curves.ShouldAllBe(curve => Math.Abs(At(curve.Times(3), rpm) - (3 * At(curve, rpm))) < 1e-9);
+    }
 }
