@@ -38,8 +38,8 @@ public static class RehearsalSystem
         };
     }
 
-    /// <summary>A brake of twice the motors' rated torque, common practice, no source; null where none is fitted.</summary>
-    private static Torque? BrakeOf(JobContext context) => context.Job.Motor.Brake?.Value == true && context.Nameplate is { } plate
+    /// <summary>A brake of twice the motors' rated torque, common practice, no source; null where none is fitted. A hoist has one unless it is said to have none.</summary>
+    private static Torque? BrakeOf(JobContext context) => (context.Job.Motor.Brake?.Value ?? context.Job.Machine.Load.Value == LoadKind.Hoisting) && context.Nameplate is { } plate
         ? Torque.FromNewtonMetres(BrakeOverRated * context.MotorCount * plate.RatedTorque.NewtonMetres)
         : null;
 

@@ -1,5 +1,4 @@
 using Runup.Engineering.Loads;
-using Runup.Engineering.Mechanics;
 using Runup.Engineering.Tests.Mechanics;
 using Runup.Quantities;
 

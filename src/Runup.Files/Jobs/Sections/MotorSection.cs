@@ -10,7 +10,7 @@ namespace Runup.Files.Jobs.Sections;
 internal sealed class MotorSection(KeyList keys) : Section<MotorSurvey>(keys)
 {
     private readonly Key<Datum<MotorKind>> kind = keys.Choice("kind", "induction", "kind of motor", Words.MotorKinds);
-    private readonly Key<Datum<int>> count = keys.Whole("count", "1", "motors on the one drive", 1, 100);
+    private readonly Key<Datum<int>> count = keys.Whole("count", "1", "motors on the one drive, each with such a machine", 1, 100);
     private readonly Key<PlateSurvey> plate = keys.Part("plate", "rating plate, the column of the connection in use", new PlateSection(new()), Need.Yes);
     private readonly Key<Datum<Inertia>> inertia = keys.Quantity<Inertia>("inertia", "0.035 kg·m²", "of the rotor", Bound.AboveZero);
     private readonly Key<Datum<string>> thermalSensor = keys.Choice("thermal-sensor", "ptc", "in the winding", Choices.Words("none", "ptc", "switch"));
