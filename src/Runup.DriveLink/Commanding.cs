@@ -5,12 +5,8 @@ using Runup.Quantities;
 
 namespace Runup.DriveLink;
 
-/// <summary>Commands as control word and reference: in one request where their registers adjoin.</summary>
-/// <remarks>
-/// Else a run command sends the reference first, so that the motor never runs to an older one; every other command sends the word
-/// first, so that nothing can come between a person and the stop. No word that it sends has the fault-reset bit: a trip is a
-/// person's to reset.
-/// </remarks>
+/// <summary>Commands as control word and reference.</summary>
+/// <remarks>No word that it sends has the fault-reset bit: a trip is a person's to reset.</remarks>
 internal sealed class Commanding(IModbusClient client, UnitId unit, DriveProfile profile, KnownValues known, StatusReading status, TimeProvider time)
 {
     private static readonly TimeSpan Pace = TimeSpan.FromMilliseconds(50);
@@ -78,22 +74,9 @@ internal sealed class Commanding(IModbusClient client, UnitId unit, DriveProfile
     private async Task<LinkReply<Written>> Send(CommandInterface registers, ControlWord word, double hertz, CancellationToken cancellation)
     {
         var asked = new DriveCommand(word, ElectricalFrequency.FromHertz(hertz), rotation);
-        var words = RegisterWords.Of(registers.Word, CommandCodec.WordRaw(registers, asked));
-        if (CommandCodec.ReferenceRaw(profile, registers, asked, known.Values) is not { } raw)
-        {
-            // A word that runs nothing goes out whatever is known of the reference.
-            return hertz > 0
-                ? new LinkReply<Written>.Refused($"{hertz:0.##} Hz can't be told to this drive: read its parameters first")
-                : await Write([words], cancellation);
-        }
-
-        var reference = RegisterWords.Of(registers.Reference, raw);
-        if (registers.Word.Register + registers.Word.RegisterCount == registers.Reference.Register)
-        {
-            return await Write([words with { Words = [.. words.Words, .. reference.Words] }], cancellation);
-        }
-
-        return await Write(PowerMachine.CommandOf(word) == PowerCommand.EnableOperation ? [reference, words] : [words, reference], cancellation);
+        return CommandRequests.Of(profile, registers, asked, known.Values) is { } requests
+            ? await Write(requests, cancellation)
+            : new LinkReply<Written>.Refused($"{hertz:0.##} Hz can't be told to this drive: read its parameters first");
     }
 
     // In order; what follows a request that was not answered is not sent.

@@ -1,4 +1,5 @@
 using Runup.Commissioning.Checks;
+using Runup.Commissioning.Handover.ControlSystem;
 using Runup.Commissioning.Records;
 using Runup.Commissioning.Rehearsal;
 using Runup.Engineering.Drives;
@@ -66,6 +67,9 @@ public sealed record HandoverModel
     /// <summary>Points for the plots, or null.</summary>
     public HandoverCurves? Curves { get; init; }
 
+    /// <summary>What whoever programs the control system has to know; null where the profile does not tell how the drive is commanded.</summary>
+    public ProgrammersPage? Programmers { get; init; }
+
     /// <summary>The file that restores the drive; null where nothing was read of it.</summary>
     public RestoreFile? Restore { get; init; }
 
@@ -102,6 +106,7 @@ public sealed record HandoverModel
             Story = story,
             Steps = steps,
             Curves = HandoverCurves.Of(sources.Context, Held(sources, story)),
+            Programmers = ProgrammersPage.Of(sources.Job, sources.Profile, Held(sources, story), HeldValues(sources, story), story.AsLeft.Count > 0),
             Restore = RestoreFile.Of(sources.Job, sources.Profile, sources.Size, story),
         };
     }
@@ -112,7 +117,13 @@ public sealed record HandoverModel
     // What the drive was left with; before anything was read of it, what it is to hold.
     private static SettingSet Held(HandoverSources sources, RecordStory story) => story.AsLeft.Count == 0
         ? JobRehearsal.Held(sources.Plan, sources.Profile, sources.Size)
-        : SettingsReader.Read(sources.Profile, sources.Size, ParameterValues.Defaults(sources.Profile, sources.Size).With(ParameterValues.From(story.AsLeft)));
+        : SettingsReader.Read(sources.Profile, sources.Size, HeldValues(sources, story));
+
+    private static ParameterValues HeldValues(HandoverSources sources, RecordStory story)
+    {
+        var factory = ParameterValues.Defaults(sources.Profile, sources.Size);
+        return story.AsLeft.Count == 0 ? Profiles.Sheet.After(sources.Sheet, factory) : factory.With(ParameterValues.From(story.AsLeft));
+    }
 
     // In the plan's order; what was done and is not in the plan comes after.
     private static IReadOnlyList<StepStory> StepsOf(IReadOnlyList<PlannedStep> planned, IReadOnlyList<StepStory> done, DateTimeOffset at) =>

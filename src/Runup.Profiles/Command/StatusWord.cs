@@ -7,8 +7,11 @@ public readonly record struct StatusWord(ushort Bits)
     /// <summary>The bits that tell the state: ready, switched on, enabled, fault, quick stop, switch on disabled.</summary>
     public const ushort StateMask = 0x006F;
 
+    /// <summary>The bits that tell the states in which the quick-stop bit may be anything: starting up, switch on disabled, fault.</summary>
+    public const ushort StateMaskWithoutQuickStop = 0x004F;
+
     /// <summary>The state that the word tells; null where it follows none of the patterns.</summary>
-    public PowerState? State => (Bits & 0x004F) switch
+    public PowerState? State => (Bits & StateMaskWithoutQuickStop) switch
     {
         0x0000 => PowerState.NotReadyToSwitchOn,
         0x0040 => PowerState.SwitchOnDisabled,

@@ -34,12 +34,13 @@ public static class HandoverReport
         CurvesSection.Write(html, model);
         SurveySection.Write(html, model);
         RecordSection.Write(html, model);
+        ProgrammersSection.Write(html, model);
         ParametersSection.WriteUntouched(html, model);
     }
 
     // On paper each sheet names its set, so that sheets that were parted find one another.
     private static string Foot(HandoverModel model) =>
-        $"@page {{ margin: 14mm 13mm 17mm; @bottom-left {{ content: \"{Escape.Css(model.Tag)} handover, {Escape.Css(Numbers.Of(model.WrittenAt))}\"; font: 8pt system-ui, \"Liberation Sans\", Arial, sans-serif; color: #555; }} @bottom-right {{ content: \"page \" counter(page) \" of \" counter(pages); font: 8pt system-ui, \"Liberation Sans\", Arial, sans-serif; color: #555; }} }}\n";
+        $"@page {{ margin: 14mm 13mm 17mm; @bottom-left {{ content: \"{Escape.Css(model.Tag)} handover, {Escape.Css(Numbers.Of(model.WrittenAt))}\"; font: 8pt -apple-system, \"Segoe UI\", \"Liberation Sans\", Arial, sans-serif; color: #555; }} @bottom-right {{ content: \"page \" counter(page) \" of \" counter(pages); font: 8pt -apple-system, \"Segoe UI\", \"Liberation Sans\", Arial, sans-serif; color: #555; }} }}\n";
 
     private static string Style()
     {

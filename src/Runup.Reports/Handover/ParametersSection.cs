@@ -36,7 +36,7 @@ internal static class ParametersSection
         var untouched = model.Parameters.Where(p => !IsNotable(p)).ToList();
         if (untouched.Count > 0)
         {
-            html.Element("h2", "9 Parameters left at the factory's value").In("ul", "many small", list =>
+            html.Element("h2", "10 Parameters left at the factory's value").In("ul", "many small", list =>
             {
                 foreach (var p in untouched)
                 {

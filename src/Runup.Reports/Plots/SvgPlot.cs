@@ -22,7 +22,7 @@ public static class SvgPlot
         var (legend, legendHeight) = SvgLegend.Write(plot, Left, Width - right);
         var height = legendHeight + plot.Panels.Sum(p => p.Height) + (Gap * (plot.Panels.Count - 1)) + Foot;
         var svg = new StringBuilder();
-        svg.Append(CultureInfo.InvariantCulture, $"""<svg xmlns="http://www.w3.org/2000/svg" class="plot" viewBox="0 0 {Width} {height:0.#}" role="img" font-family="system-ui, sans-serif" font-size="13" fill="#111">""");
+        svg.Append(CultureInfo.InvariantCulture, $"""<svg xmlns="http://www.w3.org/2000/svg" class="plot" viewBox="0 0 {Width} {height:0.#}" role="img" font-family="'Liberation Sans', Arial, sans-serif" font-size="13" fill="#111">""");
         svg.Append(CultureInfo.InvariantCulture, $"<title>{Escape.Text(plot.Title)}</title>").Append(legend);
         var across = Ticks.Within(plot.Across.Low, plot.Across.High, 9);
         var x = new Span(across.Low, across.High, Left, Width - right);

@@ -73,7 +73,7 @@ public sealed class FrameTests
         var asked = new DriveCommand(word, ElectricalFrequency.FromHertz(double.Parse(hertz, CultureInfo.InvariantCulture)), rotation is "reverse" ? Rotation.Reverse : Rotation.Forward);
         var wordRaw = CommandCodec.WordRaw(profile.Command!, asked);
         var referenceRaw = CommandCodec.ReferenceRaw(profile, profile.Command!, asked, values)!.Value;
-        Requests(profile.Command!, wordRaw, referenceRaw).ShouldBe(pdu.Split(" | "), ignoreOrder: true);
+        CommandRequests.Of(profile, profile.Command!, asked, values)!.Select(r => Cases.Pdu(r.Register, r.Words)).ShouldBe(pdu.Split(" | "));
         var taken = CommandCodec.Read(profile, profile.Command!, wordRaw, referenceRaw, values)!.Value;
         taken.Frequency.Hertz.ShouldBeInRange(asked.Frequency.Hertz - 0.0334, asked.Frequency.Hertz + 1e-9);
         taken.Rotation.ShouldBe(asked.Rotation);
@@ -118,13 +118,5 @@ public sealed class FrameTests
         var profile = Drives.Of(make);
         var size = profile.FindSize(Size)!;
         return (profile, size, ParameterValues.Defaults(profile, size));
-    }
-
-    private static string[] Requests(CommandInterface command, long word, long reference)
-    {
-        var (words, references) = (RegisterImage.Words(command.Word, word), RegisterImage.Words(command.Reference, reference));
-        return command.Word.Register + words.Length == command.Reference.Register
-            ? [Cases.Pdu(command.Word.Register, [.. words, .. references])]
-            : [Cases.Pdu(command.Word.Register, words), Cases.Pdu(command.Reference.Register, references)];
     }
 }
