@@ -6,10 +6,14 @@ namespace Runup.Commissioning.Entry;
 internal static class Confirming
 {
     /// <summary>What a write, a restore and a power cycle need: each of them can move the shaft.</summary>
-    internal static IReadOnlyList<ToConfirm> BeforeTheShaftMayMove(string step) =>
+    /// <param name="step">Before what it is asked.</param>
+    /// <param name="byHand">Whether a person stands at the display, who alone can say that it does not run.</param>
+    internal static IReadOnlyList<ToConfirm> BeforeTheShaftMayMove(string step, bool byHand = false) =>
     [
         new("safe-torque-off-open-or-motor-isolated", "Safe torque off is open, or the motor is isolated.", step),
-        new("no-run-command-pending", "No run command is pending at the terminals or on the bus.", step),
+        new("no-run-command-pending", byHand
+            ? "No run command is pending at the terminals, on the bus or at the panel, and the display says that the drive does not run."
+            : "No run command is pending at the terminals or on the bus.", step),
     ];
 
     /// <summary>Asks for all in order; null when all were confirmed, else why not.</summary>

@@ -7,6 +7,7 @@ internal sealed class EntryBook(EntrySheet sheet)
 {
     private readonly Dictionary<string, long> held = new(StringComparer.Ordinal);
     private readonly Dictionary<string, WriteOutcome> outcomes = new(StringComparer.Ordinal);
+    private readonly HashSet<string> leftOut = new(StringComparer.Ordinal);
 
     public bool EverRead { get; private set; }
 
@@ -46,9 +47,23 @@ internal sealed class EntryBook(EntrySheet sheet)
         }
     }
 
-    public void Ended(string number, WriteOutcome outcome) => outcomes[number] = outcome;
+    public void Ended(string number, WriteOutcome outcome)
+    {
+        outcomes[number] = outcome;
+        leftOut.Remove(number);
+    }
 
-    /// <summary>The lines' fate; each stands in exactly one of the three lists.</summary>
+    /// <summary>A line that was not entered, by a person's decision.</summary>
+    public void LeftOut(string number, WriteOutcome outcome)
+    {
+        outcomes[number] = outcome;
+        leftOut.Add(number);
+    }
+
+    /// <summary>Whether a value was entered and not left out.</summary>
+    public bool WasWritten(EntryLine line) => outcomes.ContainsKey(line.Number) && !leftOut.Contains(line.Number);
+
+    /// <summary>The lines' fate; each stands in exactly one of the four lists.</summary>
     public EntryReport Report(EntryEnding ending)
     {
         var fates = sheet.Lines.Select(line => (line.Number, Fate: Fate(line, ending))).ToList();
@@ -56,10 +71,11 @@ internal sealed class EntryBook(EntrySheet sheet)
         {
             Ending = ending,
             Resumed = Resumed,
-            Written = [.. fates.Where(f => outcomes.ContainsKey(f.Number)).Select(f => f.Number)],
+            Written = [.. sheet.Lines.Where(WasWritten).Select(f => f.Number)],
             Verified = [.. fates.Where(f => f.Fate is WriteOutcome.Verified).Select(f => f.Number)],
+            VerifiedByEye = [.. fates.Where(f => f.Fate is WriteOutcome.VerifiedByEye).Select(f => f.Number)],
             Skipped = [.. fates.Where(f => f.Fate is null).Select(f => f.Number)],
-            Failed = [.. fates.Where(f => f.Fate is not (null or WriteOutcome.Verified)).Select(f => new FailedLine(f.Number, f.Fate!))],
+            Failed = [.. fates.Where(f => f.Fate is not (null or WriteOutcome.Verified or WriteOutcome.VerifiedByEye)).Select(f => new FailedLine(f.Number, f.Fate!))],
             Left = sheet.Left,
             PowerCycle = PowerCycle,
             RunSource = RunSource,
@@ -72,9 +88,12 @@ internal sealed class EntryBook(EntrySheet sheet)
         (null, { } raw) when raw == line.Raw => null,
         (null, { } raw) => new WriteOutcome.Differs(raw, $"not written: {Why(ending)}"),
         (null, null) => new WriteOutcome.Unverified(EverRead ? $"the drive does not give its value, and it was not written: {Why(ending)}" : $"nothing was read: {Why(ending)}"),
+        (WriteOutcome.VerifiedByEye seen, { } raw) when raw == line.Raw => seen,
         (not null, { } raw) when raw == line.Raw => new WriteOutcome.Verified(),
         (WriteOutcome.Verified, { } raw) => new WriteOutcome.Differs(raw, "it was verified after its write, and a later reading differs"),
         (WriteOutcome.Verified, null) => new WriteOutcome.Unverified("it was verified after its write, and a later reading failed"),
+        (WriteOutcome.VerifiedByEye, { } raw) => new WriteOutcome.Differs(raw, "it was seen after its entry, and a later look shows another value"),
+        (WriteOutcome.VerifiedByEye, null) => new WriteOutcome.Unverified("it was seen after its entry, and not found by a later look"),
         var (outcome, _) => outcome,
     };
 

@@ -59,7 +59,7 @@ public sealed record OpenEntry(string SheetSha256)
     {
         RecordBody.WriteIntended intended => this with { UnderWay = intended, Stored = false, PowerCycled = false },
         RecordBody.WriteEnded ended => this with { Ended = Ended.SetItem(ended.Parameter, ended.Outcome), UnderWay = null },
-        RecordBody.StoreAsked { Outcome: StoreOutcomes.Accepted or StoreOutcomes.NotNeeded } => this with { Stored = true },
+        RecordBody.StoreAsked { Outcome: StoreOutcomes.Accepted or StoreOutcomes.NotNeeded or StoreOutcomes.ByHand } => this with { Stored = true },
         RecordBody.PowerCycleSeen => this with { PowerCycled = true },
         _ => this,
     };

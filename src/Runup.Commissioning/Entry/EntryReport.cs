@@ -1,6 +1,6 @@
 namespace Runup.Commissioning.Entry;
 
-/// <summary>What an entry came to. Every line of the sheet is under exactly one of verified, skipped and failed.</summary>
+/// <summary>What an entry came to. Every line of the sheet is under exactly one of verified, verified by eye, skipped and failed.</summary>
 public sealed record EntryReport
 {
     /// <summary>How it ended.</summary>
@@ -9,11 +9,14 @@ public sealed record EntryReport
     /// <summary>Whether an earlier one was cut off, which this one goes on with.</summary>
     public CutOffEntry? Resumed { get; init; }
 
-    /// <summary>Numbers of the parameters for which a write was sent, now or before the entry was cut off.</summary>
+    /// <summary>Numbers of the parameters for which a write was sent, or which a person set by hand, now or before the entry was cut off.</summary>
     public IReadOnlyList<string> Written { get; init; } = [];
 
     /// <summary>Of those, the ones that were proved by read-back.</summary>
     public IReadOnlyList<string> Verified { get; init; } = [];
+
+    /// <summary>Of those, the ones that a person set by hand and saw on the drive's display.</summary>
+    public IReadOnlyList<string> VerifiedByEye { get; init; } = [];
 
     /// <summary>Parameters that held the sheet's value already.</summary>
     public IReadOnlyList<string> Skipped { get; init; } = [];
@@ -37,7 +40,7 @@ public sealed record EntryReport
 public sealed record FailedLine(string Parameter, WriteOutcome Outcome);
 
 /// <summary>What had been done before an entry was cut off.</summary>
-/// <param name="Verified">Parameters proved by then.</param>
+/// <param name="Verified">Parameters proved by then, read back or seen.</param>
 /// <param name="UnderWay">The one of which a write had begun and its end was not known, or null.</param>
 /// <param name="UnderWayHeld">What the drive holds of it now, as re-read; null where there is none or it can't be read.</param>
 /// <param name="SameSheet">Whether its sheet was this one.</param>
@@ -54,6 +57,9 @@ public enum PowerCycleProof
 
     /// <summary>All were read again after it was off and on.</summary>
     Proved,
+
+    /// <summary>A person switched it off and on, and saw the changed ones on its display again.</summary>
+    SeenByEye,
 
     /// <summary>It was not seen to lose power; what was read says nothing about it.</summary>
     NotSeen,

@@ -11,7 +11,7 @@ internal sealed class EntryResuming(EntrySession session)
     public async Task GoOnWith(OpenEntry open)
     {
         var book = session.Book;
-        var verified = open.Ended.Where(e => string.Equals(e.Value, "verified", StringComparison.Ordinal)).Select(e => e.Key).Order(StringComparer.Ordinal).ToList();
+        var verified = open.Ended.Where(e => WriteOutcome.IsProof(e.Value)).Select(e => e.Key).Order(StringComparer.Ordinal).ToList();
         session.Tell($"An entry was cut off; {verified.Count} parameters had been verified. It goes on.");
         if (open.UnderWay is { } intended)
         {

@@ -34,6 +34,9 @@ public static class StoreOutcomes
     /// <summary>The drive keeps each value at once.</summary>
     public const string NotNeeded = "not-needed";
 
+    /// <summary>A person set it at the drive, and says so.</summary>
+    public const string ByHand = "by-hand";
+
     internal static string Of(LinkReply<Written> reply) => reply switch
     {
         LinkReply<Written>.Answered => Accepted,

@@ -58,6 +58,10 @@ public abstract record DriveRead
     /// <param name="Values">Raw value by parameter number; null where the drive does not give it.</param>
     public sealed record Read(string Identity, string Moment, IReadOnlyDictionary<string, long?> Values) : DriveRead;
 
+    /// <summary>A person broke the look at the display off; what was seen is on record, and another call goes on.</summary>
+    /// <param name="Of">How many parameters it is about.</param>
+    public sealed record BrokenOff(int Of) : DriveRead;
+
     /// <summary>The link failed.</summary>
     /// <param name="Why">Why, in words.</param>
     public sealed record NoLink(string Why) : DriveRead;

@@ -11,6 +11,7 @@ public abstract record WriteOutcome
     public string Name => this switch
     {
         Verified => "verified",
+        VerifiedByEye => "verified-by-eye",
         Differs => "differs",
         Refused => "refused",
         Unverified => "unverified",
@@ -19,6 +20,9 @@ public abstract record WriteOutcome
 
     /// <summary>Why it is not verified, or null.</summary>
     public abstract string? Why { get; }
+
+    /// <summary>Whether a record's outcome says that the value stood as it was to stand, read back or seen.</summary>
+    public static bool IsProof(string name) => name is "verified" or "verified-by-eye";
 
     /// <summary>Judges a write by its reply and by what was read afterwards. The value read decides wherever there is one.</summary>
     /// <param name="raw">What was written.</param>
@@ -38,6 +42,13 @@ public abstract record WriteOutcome
 
     /// <summary>The drive holds what was written.</summary>
     public sealed record Verified : WriteOutcome
+    {
+        /// <inheritdoc/>
+        public override string? Why => null;
+    }
+
+    /// <summary>A person entered it and saw the drive's display show it; nothing was read over a link.</summary>
+    public sealed record VerifiedByEye : WriteOutcome
     {
         /// <inheritdoc/>
         public override string? Why => null;

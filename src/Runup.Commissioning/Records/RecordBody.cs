@@ -8,6 +8,7 @@ namespace Runup.Commissioning.Records;
 [JsonDerivedType(typeof(JobTaken), "job-taken")]
 [JsonDerivedType(typeof(Confirmed), "confirmed")]
 [JsonDerivedType(typeof(ParametersRead), "parameters-read")]
+[JsonDerivedType(typeof(ParameterSeen), "parameter-seen")]
 [JsonDerivedType(typeof(EntryBegun), "entry-begun")]
 [JsonDerivedType(typeof(WriteIntended), "write-intended")]
 [JsonDerivedType(typeof(WriteEnded), "write-ended")]
@@ -41,8 +42,17 @@ public abstract record RecordBody
     /// <summary>All parameters of a drive as they were read.</summary>
     /// <param name="Moment">as-found, before-entry, after-write, after-power-cycle, read or as-left.</param>
     /// <param name="Identity">What the drive says it is.</param>
-    /// <param name="Values">Raw value by parameter number; null where it could not be read.</param>
-    public sealed record ParametersRead(string Moment, string Identity, IReadOnlyDictionary<string, long?> Values) : RecordBody;
+    /// <param name="Values">Raw value by parameter number; null where it could not be read. By eye only those that were looked at.</param>
+    /// <param name="SeenBy">The person who read them from the drive's display; null where they came over a link.</param>
+    public sealed record ParametersRead(string Moment, string Identity, IReadOnlyDictionary<string, long?> Values, string? SeenBy = null) : RecordBody;
+
+    /// <summary>One parameter as a person read it from the drive's display, while a look at several goes on.</summary>
+    /// <param name="Moment">As of the reading that it becomes part of.</param>
+    /// <param name="Parameter">Parameter number.</param>
+    /// <param name="Raw">Raw value; null where it was left out.</param>
+    /// <param name="SeenBy">The person.</param>
+    /// <param name="Why">Why it was left out, or null.</param>
+    public sealed record ParameterSeen(string Moment, string Parameter, long? Raw, string SeenBy, string? Why) : RecordBody;
 
     /// <summary>An entry of a sheet begins or goes on.</summary>
     /// <param name="SheetSha256">Checksum of the sheet.</param>
@@ -58,23 +68,27 @@ public abstract record RecordBody
 
     /// <summary>What came of a write.</summary>
     /// <param name="Parameter">Parameter number.</param>
-    /// <param name="Outcome">verified, differs, refused or unverified.</param>
-    /// <param name="ReadBack">Raw value read after it, or null.</param>
+    /// <param name="Outcome">verified, verified-by-eye, differs, refused or unverified.</param>
+    /// <param name="ReadBack">Raw value read or seen after it, or null.</param>
     /// <param name="Why">Why it is not verified, or null.</param>
-    public sealed record WriteEnded(string Parameter, string Outcome, long? ReadBack, string? Why) : RecordBody;
+    /// <param name="SeenBy">The person who entered it by hand and looked; null where it went over a link.</param>
+    public sealed record WriteEnded(string Parameter, string Outcome, long? ReadBack, string? Why, string? SeenBy = null) : RecordBody;
 
     /// <summary>The drive was told to keep its parameters.</summary>
-    /// <param name="Outcome">accepted, refused, unanswered or not-needed.</param>
+    /// <param name="Outcome">accepted, refused, unanswered, not-needed, or by-hand where a person said so at the drive.</param>
     public sealed record StoreAsked(string Outcome) : RecordBody;
 
     /// <summary>The drive was seen to lose power and come back.</summary>
-    public sealed record PowerCycleSeen : RecordBody;
+    /// <param name="SeenBy">The person on whose word alone it stands; null where the link saw it.</param>
+    public sealed record PowerCycleSeen(string? SeenBy = null) : RecordBody;
 
     /// <summary>An entry ended.</summary>
     /// <param name="Verified">How many were proved.</param>
     /// <param name="Failed">Parameters that are not proved, with what came of them.</param>
-    /// <param name="ProvedAfterPowerCycle">Whether the values were read again after a power cycle.</param>
-    public sealed record EntryEnded(int Verified, IReadOnlyDictionary<string, string> Failed, bool ProvedAfterPowerCycle) : RecordBody;
+    /// <param name="ProvedAfterPowerCycle">Whether the values were read again over the link after a power cycle.</param>
+    /// <param name="VerifiedByEye">How many a person saw on the drive's display; null where it was entered over a link.</param>
+    /// <param name="SeenAfterPowerCycle">Whether a person saw the changed ones again after a power cycle; null as before.</param>
+    public sealed record EntryEnded(int Verified, IReadOnlyDictionary<string, string> Failed, bool ProvedAfterPowerCycle, int? VerifiedByEye = null, bool? SeenAfterPowerCycle = null) : RecordBody;
 
     /// <summary>A step of the first run begins.</summary>
     /// <param name="Step">The step's id.</param>

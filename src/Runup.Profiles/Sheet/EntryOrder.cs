@@ -14,6 +14,14 @@ public static class EntryOrder
     /// <summary>Whether a parameter goes last because it can make a motor start: run source, restart and automatic reset.</summary>
     public static bool CanStartMotor(Parameter parameter) => parameter.Meaning?.Settings.Any(s => CanStart.Contains(s.Name)) == true;
 
+    /// <summary>Number of the parameter that chooses a parameter's unit, or null.</summary>
+    public static string? UnitChosenBy(Parameter parameter) =>
+        parameter.Form is ParameterForm.Numeric { Unit: ParameterUnit.ChosenBy chosen } ? chosen.Parameter : null;
+
+    /// <summary>Whether the digits of others mean something else once this parameter changes.</summary>
+    public static bool ChoosesUnits(DriveProfile profile, Parameter parameter) =>
+        profile.Parameters.Any(p => string.Equals(UnitChosenBy(p), parameter.Number, StringComparison.Ordinal));
+
     /// <summary>All parameters of a profile in the order of entry.</summary>
     public static IReadOnlyList<Parameter> Of(DriveProfile profile) => Sorted(profile).Order;
 
@@ -21,7 +29,7 @@ public static class EntryOrder
     public static IEnumerable<string> Before(DriveProfile profile, Parameter parameter)
     {
         var conversion = (parameter.Meaning as Meaning.Quantity)?.Conversion;
-        IEnumerable<string> unit = parameter.Form is ParameterForm.Numeric { Unit: ParameterUnit.ChosenBy chosen } ? [chosen.Parameter] : [];
+        IEnumerable<string> unit = UnitChosenBy(parameter) is { } chooser ? [chooser] : [];
         var meanings = conversion switch
         {
             Conversion.CountedOver => [Setting.MaximumFrequency],
