@@ -48,13 +48,16 @@ internal static class Verbs
             .WithExample("simulate", "swp-101.job.yaml", "--tcp", "1502");
         config.AddCommand<ReadCommand>("read")
             .WithDescription("Keep the drive as found; writes nothing to it")
-            .WithExample("read", "swp-101.job.yaml", "--link", "tcp://192.168.1.40:502/1");
+            .WithExample("read", "swp-101.job.yaml", "--link", "tcp://192.168.1.40:502/1")
+            .WithExample("read", "swp-101.job.yaml", "--by-hand", "--by", "'A. Person'");
         config.AddCommand<EnterCommand>("enter")
             .WithDescription("Write the sheet, read it back and prove it; goes on where it was cut off. Status 0 when nothing failed to be entered, also while the proof after power-off is still open")
-            .WithExample("enter", "swp-101.job.yaml", "--link", "tcp://192.168.1.40:502/1");
+            .WithExample("enter", "swp-101.job.yaml", "--link", "tcp://192.168.1.40:502/1")
+            .WithExample("enter", "swp-101.job.yaml", "--by-hand", "--by", "'A. Person'");
         config.AddCommand<RestoreCommand>("restore")
             .WithDescription("Back to as found, with the same proofs")
-            .WithExample("restore", "swp-101.job.yaml", "--link", "tcp://192.168.1.40:502/1");
+            .WithExample("restore", "swp-101.job.yaml", "--link", "tcp://192.168.1.40:502/1")
+            .WithExample("restore", "swp-101.job.yaml", "--by-hand", "--by", "'A. Person'");
         config.AddCommand<HandoverCommand>("handover")
             .WithDescription("The report, and the file that restores the drive")
             .WithExample("handover", "swp-101.job.yaml");

@@ -1,3 +1,5 @@
+using System.Globalization;
+
 namespace Runup.Profiles;
 
 /// <summary>What two states of one family of drives hold differently.</summary>
@@ -12,7 +14,7 @@ public static class Difference
     ];
 
     private static ShownValue? Side(Parameter parameter, ParameterValues values) =>
-        values[parameter.Number] is { } raw ? new ShownValue(raw, DisplayText.Of(parameter, raw, values), DisplayText.Unit(parameter, values)) : null;
+        values[parameter.Number] is { } raw ? DisplayText.Shown(parameter, raw, values) : null;
 }
 
 /// <summary>A parameter that differs; a side is null where its value is not known.</summary>
@@ -25,4 +27,8 @@ public sealed record ParameterDifference(Parameter Parameter, ShownValue? Left, 
 /// <param name="Raw">In counts.</param>
 /// <param name="Display">As the display shows it, without unit.</param>
 /// <param name="Unit">Unit that the display stands in; null for choices and pure numbers.</param>
-public sealed record ShownValue(long Raw, string Display, string? Unit);
+public sealed record ShownValue(long Raw, string Display, string? Unit)
+{
+    /// <summary>The display with its unit; a word such as "off" in a number's place has none.</summary>
+    public string Text => Unit is not null && decimal.TryParse(Display, NumberStyles.Number, CultureInfo.InvariantCulture, out _) ? $"{Display} {Unit}" : Display;
+}

@@ -28,6 +28,9 @@ public static class DisplayText
         return symbol.Length == 0 ? null : symbol;
     }
 
+    /// <summary>What the display shows with its unit; a word such as "off" in a number's place has none.</summary>
+    public static ShownValue Shown(Parameter parameter, long raw, ParameterValues values) => new(raw, Of(parameter, raw, values), Unit(parameter, values));
+
     /// <summary>Reads what a person saw on the display.</summary>
     /// <param name="parameter">The parameter.</param>
     /// <param name="text">The digits (decimal point or comma), the choice, or the choice's number.</param>

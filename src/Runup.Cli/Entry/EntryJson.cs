@@ -6,11 +6,12 @@ namespace Runup.Cli.Entry;
 /// <summary>What an entry came to, as JSON: numbers of parameters, and each that is not proved by name.</summary>
 internal static class EntryJson
 {
-    internal static void Write(EntryReport report) => JsonOut.Write(json =>
+    internal static void Write(EntryReport report, bool byHand) => JsonOut.Write(json =>
     {
         json.WriteStartObject();
         json.WriteNumber("written", report.Written.Count);
         json.WriteNumber("verified", report.Verified.Count);
+        json.WriteNumber("verified_by_eye", report.VerifiedByEye.Count);
         json.WriteNumber("skipped", report.Skipped.Count);
         json.Array("failed", report.Failed, (j, failed) =>
         {
@@ -31,6 +32,8 @@ internal static class EntryJson
             j.WriteEndObject();
         });
         json.WriteBoolean("proved_after_power_cycle", report.PowerCycle == PowerCycleProof.Proved);
+        json.WriteBoolean("seen_after_power_cycle", report.PowerCycle == PowerCycleProof.SeenByEye);
+        json.WriteBoolean("by_hand", byHand);
         json.WriteString("why_not_finished", EntryPage.WhyNotFinished(report));
         json.WriteString("run_source", report.RunSource);
         json.WriteEndObject();

@@ -7,7 +7,7 @@ namespace Runup.Cli.Entry;
 /// <summary>What an entry came to, for people.</summary>
 internal static class EntryPage
 {
-    internal static void Write(Page page, string tag, DriveProfile profile, EntryReport report, bool restoring = false)
+    internal static void Write(Page page, string tag, DriveProfile profile, EntryReport report, bool restoring = false, bool byHand = false)
     {
         page.Heading(restoring ? $"{tag}: {profile.Title}, put back to as found" : $"{tag}: entry into {profile.Title}");
         if (report.Resumed is { } cut)
@@ -15,10 +15,13 @@ internal static class EntryPage
             page.Line($"An earlier entry had been cut off: {cut.Verified.Count} parameters were proved by then{(cut.UnderWay is { } number ? $", {Named(profile, number)} was under way" : "")}.");
         }
 
-        page.Line($"{report.Written.Count} written, {report.Verified.Count} verified by read-back, {report.Skipped.Count} held their value already, {report.Failed.Count} not proved.");
+        page.Line(byHand
+            ? $"{report.Written.Count} set by hand, {report.VerifiedByEye.Count} verified by eye on the display{ReadBack(report)}, {report.Skipped.Count} showed their value already, {report.Failed.Count} not proved."
+            : $"{report.Written.Count} written, {report.Verified.Count} verified by read-back, {report.Skipped.Count} held their value already, {report.Failed.Count} not proved.");
         page.Line(report.PowerCycle switch
         {
             PowerCycleProof.Proved => "All were read again after the drive had been off and on: it keeps them.",
+            PowerCycleProof.SeenByEye => "After the drive had been off and on, what was set was seen on its display again: by eye, not read back.",
             PowerCycleProof.NotNeeded => "Nothing had to be written.",
             PowerCycleProof.NotSeen => "NOT PROVED after power-off: the drive was not seen to lose power.",
             _ => "NOT PROVED after power-off.",
@@ -41,6 +44,10 @@ internal static class EntryPage
         }
 
         page.Line($"Run commands now come from: {report.RunSource ?? "not known; look at the drive"}.");
+        if (WhyNotFinished(report) is { } why)
+        {
+            page.Line($"NOT FINISHED: {why}.");
+        }
     }
 
     internal static string? WhyNotFinished(EntryReport report) => report.Ending switch
@@ -48,10 +55,12 @@ internal static class EntryPage
         EntryEnding.Finished => null,
         EntryEnding.RefusedForSafety refused => $"refused: {refused.Why}",
         EntryEnding.LinkFailed failed => $"the link failed: {failed.Why}; call again to go on",
-        EntryEnding.AwaitsPowerCycle awaits => $"written, and not yet proved after power-off: {awaits.Why}; call again to go on",
-        EntryEnding.Interrupted => "stopped between two writes; call again to go on",
+        EntryEnding.AwaitsPowerCycle awaits => $"all is in the drive, and not yet proved after power-off: {awaits.Why}; call again to go on",
+        EntryEnding.Interrupted => "stopped before its end; all so far is kept, call again to go on",
         _ => throw new InvalidOperationException("The set of endings is closed."),
     };
+
+    private static string ReadBack(EntryReport report) => report.Verified.Count > 0 ? $", {report.Verified.Count} by an earlier read-back" : "";
 
     internal static string Named(DriveProfile profile, string number) => $"{number} {profile.Find(number)?.Name}".TrimEnd();
 }

@@ -2,35 +2,27 @@ using Runup.Cli.Survey;
 using Runup.Cli.Terminal;
 using Runup.Commissioning.Checks;
 using Runup.Commissioning.Entry;
+using Runup.Commissioning.Entry.ByHand;
+using Runup.Commissioning.Records;
 
 namespace Runup.Cli.Entry;
 
-/// <summary>An entry over a link, as <c>enter</c> and <c>restore</c> do it.</summary>
+/// <summary>An entry over a link or by hand, as <c>enter</c> and <c>restore</c> do it.</summary>
 internal static class EntryRun
 {
-    internal static async Task<int> Of(LoadedJob job, EntrySheet sheet, Verdict verdict, LinkSettings settings, CancellationToken cancellation, bool restoring = false)
+    internal static async Task<int> Of(
+        LoadedJob job, EntrySheet sheet, Verdict verdict, IReadOnlyDictionary<string, string> why, LinkSettings settings, CancellationToken cancellation, bool restoring = false)
     {
-        var links = settings.LinksFor(job);
+        var task = new EntryTask { Tag = job.Job.Tag, Profile = job.Profile, Size = job.Size, Sheet = sheet, Verdict = verdict };
+        var links = settings.ByHand ? null : settings.LinksFor(job);
         using var records = SiteRecords.Open(job.Folder);
-        using var interrupted = CancellationTokenSource.CreateLinkedTokenSource(cancellation);
-        ConsoleCancelEventHandler onCancel = (_, e) =>
-        {
-            e.Cancel = true;
-            interrupted.Cancel();
-        };
-        Console.CancelKeyPress += onCancel;
-        try
-        {
-            var task = new EntryTask { Tag = job.Job.Tag, Profile = job.Profile, Size = job.Size, Sheet = sheet, Verdict = verdict };
-            await records.Append(job.Job.Tag, JobTaken.Of(job), CancellationToken.None);
-            var report = await new EnterSheet(task, links, records, settings.AtTerminal(), TimeProvider.System, new EntryProgress(Console.Error)).Run(interrupted.Token);
-            Show(job, report, settings.Json, restoring);
-            return (int)Status(report);
-        }
-        finally
-        {
-            Console.CancelKeyPress -= onCancel;
-        }
+        using var interruption = new Interruption(cancellation);
+        await records.Append(job.Job.Tag, JobTaken.Of(job), CancellationToken.None);
+        var report = links is null
+            ? await ByHand(job, task, why, settings, records, interruption.Token)
+            : await new EnterSheet(task, links, records, settings.AtTerminal(), TimeProvider.System, new EntryProgress(Console.Error)).Run(interruption.Token);
+        Show(job, report, settings, restoring);
+        return (int)Status(report);
     }
 
     internal static ExitStatus Status(EntryReport report) => report.Ending switch
@@ -42,20 +34,29 @@ internal static class EntryRun
         _ => ExitStatus.Blocked,
     };
 
-    private static void Show(LoadedJob job, EntryReport report, bool json, bool restoring)
+    private static Task<EntryReport> ByHand(
+        LoadedJob job, EntryTask task, IReadOnlyDictionary<string, string> why, LinkSettings settings, IRecords records, CancellationToken cancellation)
     {
-        if (json)
+        var person = settings.AtDisplay();
+        person.Tell($"{job.Job.Tag} by hand at the display of {job.Profile.Title}, size {job.Size.Name}: see that its name plate says so. Answer each question with\n{PersonAtDisplay.Answers}");
+        return new EnterByHand(task, ToLookAt.Of(job.Profile, task.Sheet, settings.All), why, person, records).Run(cancellation);
+    }
+
+    private static void Show(LoadedJob job, EntryReport report, LinkSettings settings, bool restoring)
+    {
+        var why = EntryPage.WhyNotFinished(report);
+        if (settings.Json)
         {
-            EntryJson.Write(report);
+            EntryJson.Write(report, settings.ByHand);
         }
         else
         {
-            EntryPage.Write(new Page(Console.Out), job.Job.Tag, job.Profile, report, restoring);
+            EntryPage.Write(new Page(Console.Out), job.Job.Tag, job.Profile, report, restoring, settings.ByHand);
         }
 
-        if (EntryPage.WhyNotFinished(report) is { } why)
+        if (why is not null)
         {
-            Console.Error.WriteLine($"runup: {job.Job.Tag}: {why}");
+            Console.Error.WriteLine($"runup: {job.Job.Tag}: NOT FINISHED: {why}");
         }
     }
 }

@@ -87,7 +87,7 @@ internal sealed class EntryBook(EntrySheet sheet)
     {
         (null, { } raw) when raw == line.Raw => null,
         (null, { } raw) => new WriteOutcome.Differs(raw, $"not written: {Why(ending)}"),
-        (null, null) => new WriteOutcome.Unverified(EverRead ? $"the drive does not give its value, and it was not written: {Why(ending)}" : $"nothing was read: {Why(ending)}"),
+        (null, null) => new WriteOutcome.Unverified(EverRead ? $"the drive does not give its value, and it was not written: {Why(ending)}" : $"nothing was entered: {Why(ending)}"),
         (WriteOutcome.VerifiedByEye seen, { } raw) when raw == line.Raw => seen,
         (not null, { } raw) when raw == line.Raw => new WriteOutcome.Verified(),
         (WriteOutcome.Verified, { } raw) => new WriteOutcome.Differs(raw, "it was verified after its write, and a later reading differs"),

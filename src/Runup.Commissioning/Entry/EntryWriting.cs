@@ -41,7 +41,7 @@ internal sealed class EntryWriting(EntrySession session)
             return closed;
         }
 
-        session.Tell($"{line.Parameter}: {Shown(line)}.{(line.CanStartMotor ? " It can make the motor start by itself." : "")}", line, null, place);
+        session.Tell($"{line.Parameter}: {DisplayText.Shown(line.Parameter, line.Raw, book.Values).Text}.{(line.CanStartMotor ? " It can make the motor start by itself." : "")}", line, null, place);
         var result = await writing.Of(line.Parameter, book.Held(line.Number), line.Raw);
         book.Ended(line.Number, result.Outcome);
         book.Read(line.Number, result.ReadBack);
@@ -65,11 +65,5 @@ internal sealed class EntryWriting(EntrySession session)
         }
 
         return lost;
-    }
-
-    private string Shown(EntryLine line)
-    {
-        var values = book.Values;
-        return DisplayText.Unit(line.Parameter, values) is { } unit ? $"{DisplayText.Of(line.Parameter, line.Raw, values)} {unit}" : DisplayText.Of(line.Parameter, line.Raw, values);
     }
 }

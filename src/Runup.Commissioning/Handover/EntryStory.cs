@@ -1,3 +1,4 @@
+using Runup.Commissioning.Entry;
 using Runup.Commissioning.Records;
 
 namespace Runup.Commissioning.Handover;
@@ -36,9 +37,9 @@ public sealed record EntryStory
 /// <param name="Ended">What came of it; null where the record breaks off before.</param>
 public sealed record WriteStory(DateTimeOffset Time, long Raw, RecordBody.WriteEnded? Ended)
 {
-    /// <summary>verified, differs, refused or unverified; of a write that was cut off, unverified.</summary>
+    /// <summary>verified, verified-by-eye, differs, refused or unverified; of a write that was cut off, unverified.</summary>
     public string Outcome => Ended?.Outcome ?? "unverified";
 
-    /// <summary>Whether it was proved by read-back.</summary>
-    public bool IsVerified => Ended is { Outcome: "verified" };
+    /// <summary>Whether it was proved by read-back, or seen by the person who entered it.</summary>
+    public bool IsProved => Ended is { } ended && WriteOutcome.IsProof(ended.Outcome);
 }

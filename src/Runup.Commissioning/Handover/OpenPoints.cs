@@ -16,6 +16,7 @@ internal static class OpenPoints
         .. FindingPoints.Of(sources.Checks, story),
         .. JobFile(sources, story),
         .. Entry(story.Entry, parameters),
+        .. ByEye(story.Entry, parameters),
         .. Parameters(parameters),
         .. Settings(sources.Plan, sources.Sheet),
         .. Steps(steps),
@@ -47,6 +48,16 @@ internal static class OpenPoints
         else if (parameters.Where(p => p.IsKept == false).ToList() is { Count: > 0 } lost)
         {
             yield return new("Kept without power", $"After the drive was off and on these were not as the sheet asks: {string.Join(", ", lost.Select(p => $"{p.Number} {p.Name}"))}.");
+        }
+    }
+
+    private static IEnumerable<OpenPoint> ByEye(EntryStory entry, IReadOnlyList<ParameterRow> parameters)
+    {
+        var seen = parameters.Where(p => p is { Why: null, SeenBy: not null }).ToList();
+        if (seen.Count > 0)
+        {
+            var kept = entry.Kept is { Body.SeenBy: not null } ? " That the drive keeps them without power was seen so, too." : "";
+            yield return new("Verified by eye", $"{seen.Count} parameters were entered by hand and seen on the drive's display by {string.Join(", ", seen.Select(p => p.SeenBy).Distinct(StringComparer.Ordinal))}, not read back over a link.{kept}");
         }
     }
 

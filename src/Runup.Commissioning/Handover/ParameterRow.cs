@@ -39,7 +39,10 @@ public sealed record ParameterRow
     /// <summary>Whether it was read as the sheet asks after the drive was off and on; null where the sheet does not ask.</summary>
     public bool? IsKept { get; init; }
 
-    /// <summary>What came of its last write (verified, differs, refused, unverified), or null where none was sent.</summary>
+    /// <summary>The person who entered it by hand and looked at the display; null where it went over a link.</summary>
+    public string? SeenBy { get; init; }
+
+    /// <summary>What came of its last write (verified, verified-by-eye, differs, refused, unverified), or null where none was sent.</summary>
     public string? Written { get; init; }
 
     /// <summary>Why a write is not verified, or null.</summary>

@@ -1,4 +1,3 @@
-using System.Globalization;
 using Runup.Profiles;
 
 namespace Runup.Commissioning.Handover;
@@ -42,18 +41,19 @@ public static class ParameterTable
             DiffersFromDefault = left != fromFactory,
             DiffersFromSheet = asked is not null && asked != left,
             LastWritten = write is null ? null : Shown(p, write.Raw, values.Left.With(p.Number, write.Raw)),
-            IsKept = asked is null ? null : entry.Kept?.Body.Values.GetValueOrDefault(p.Number) == asked,
+            IsKept = asked is null ? null : IsKept(p, asked, entry),
             Written = write?.Outcome,
-            Why = write is null or { IsVerified: true } ? null : write.Ended?.Why ?? "the record breaks off before its end",
+            SeenBy = write?.Ended?.SeenBy,
+            Why = write is null or { IsProved: true } ? null : write.Ended?.Why ?? "the record breaks off before its end",
         };
     }
 
-    private static string? Shown(Parameter p, long? raw, ParameterValues values) =>
-        raw is { } known ? WithUnit(DisplayText.Of(p, known, values), DisplayText.Unit(p, values)) : null;
+    // By eye only those are looked at again that were entered.
+    private static bool? IsKept(Parameter p, long? asked, EntryStory entry) =>
+        entry.Kept is { Body: { SeenBy: not null } kept } && !kept.Values.ContainsKey(p.Number) ? null : entry.Kept?.Body.Values.GetValueOrDefault(p.Number) == asked;
 
-    // A word such as "off" in a number's place has no unit.
-    private static string WithUnit(string display, string? unit) =>
-        unit is not null && decimal.TryParse(display, NumberStyles.Number, CultureInfo.InvariantCulture, out _) ? $"{display} {unit}" : display;
+    private static string? Shown(Parameter p, long? raw, ParameterValues values) =>
+        raw is { } known ? DisplayText.Shown(p, known, values).Text : null;
 
     private static ParameterValues Known(IReadOnlyDictionary<string, long?> values) =>
         ParameterValues.From(values.Where(v => v.Value is not null).Select(v => KeyValuePair.Create(v.Key, v.Value!.Value)));

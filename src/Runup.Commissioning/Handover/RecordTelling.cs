@@ -39,6 +39,9 @@ internal sealed class RecordTelling
             case RecordBody.ParametersRead read:
                 Read(new(recorded.At, read));
                 break;
+            case RecordBody.ParameterSeen seen:
+                Hold(seen.Parameter, seen.Raw);
+                break;
             case RecordBody.StepBegun or RecordBody.ReadingTaken or RecordBody.Trend or RecordBody.StepEnded:
                 FirstRun(recorded);
                 break;

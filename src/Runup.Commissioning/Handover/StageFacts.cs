@@ -33,7 +33,7 @@ internal static class StageFacts
     {
         var wanted = parameters.Where(p => p.Wanted is not null).ToList();
         var equal = wanted.Count(p => !p.DiffersFromSheet);
-        var words = Words($"{equal} of {wanted.Count} parameters of the sheet stand in the drive as asked for, read back.");
+        var words = Words($"{equal} of {wanted.Count} parameters of the sheet stand in the drive as asked for, {Proof(parameters)}.");
         return entry switch
         {
             { Begun: null } => new("Entry", StageState.NotDone, "Nothing was entered."),
@@ -42,12 +42,18 @@ internal static class StageFacts
         };
     }
 
+    private static string Proof(IReadOnlyList<ParameterRow> parameters) => parameters.Count(p => p is { Wanted: not null, Why: null, SeenBy: not null }) switch
+    {
+        0 => "read back",
+        var seen => Words($"{seen} of them verified by eye on its display"),
+    };
+
     private static StageFact OfPowerCycle(EntryStory entry, IReadOnlyList<ParameterRow> parameters)
     {
         var (kept, lost) = (parameters.Count(p => p.IsKept == true), parameters.Count(p => p.IsKept == false));
         return entry switch
         {
-            { Kept: not null } => new("Kept without power", lost == 0 ? StageState.Done : StageState.Open, Words($"{kept} of {kept + lost} read as the sheet asks after the drive was off and on.")),
+            { Kept: not null } => new("Kept without power", lost == 0 ? StageState.Done : StageState.Open, Words($"{kept} of {kept + lost} {(entry.Kept.Body.SeenBy is null ? "read" : "seen on its display")} as the sheet asks after the drive was off and on.")),
             { Begun: null } => new("Kept without power", StageState.NotDone, "Nothing was entered."),
             _ => new("Kept without power", StageState.NotDone, "Not proved: the values were not read again after a power cycle."),
         };

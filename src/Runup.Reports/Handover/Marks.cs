@@ -53,6 +53,7 @@ internal static class Marks
     {
         null => html,
         "verified" => html.Mark(Filled, "verified"),
+        "verified-by-eye" => html.Mark(Half, "seen by eye"),
         _ => html.Mark(Triangle, outcome.ToUpperInvariant()),
     };
 

@@ -1,5 +1,6 @@
 using System.Globalization;
 using Runup.Commissioning.Handover;
+using Runup.Commissioning.Records;
 using Runup.Reports.Html;
 
 namespace Runup.Reports.Handover;
@@ -48,15 +49,19 @@ internal static class ParametersSection
 
     private static bool IsNotable(ParameterRow p) => p.DiffersFromDefault || p.IsChanged || p.Wanted is not null || p.Written is not null;
 
+    private static string Verified(RecordBody.EntryEnded ended) => ended.VerifiedByEye is { } seen
+        ? $"{Count(seen)} verified by eye on the drive's display{(ended.Verified > 0 ? $", {Count(ended.Verified)} by read-back" : "")}"
+        : $"{Count(ended.Verified)} verified by read-back";
+
     private static void Proof(HtmlWriter html, HandoverModel model)
     {
         var entry = model.Story.Entry;
         html.In("table", "facts whole", table => table.In("tbody", null, body =>
         {
-            Line("Found", model.Story.AsFound is { } found ? $"{Numbers.Of(found.Time)}, {Count(found.Body.Values.Count)}; the drive answers as {found.Body.Identity}" : "The drive was not read before it was written to.");
-            Line("Entered", entry.Begun is { } begun ? $"begun {Numbers.Of(begun)}{(entry.Ended is { } ended ? $", ended {Numbers.Of(ended.Time)}: {Count(ended.Body.Verified)} verified by read-back, {ended.Body.Failed.Count} not" : ", not ended")}{Resumed(entry)}" : "nothing");
+            Line("Found", model.Story.AsFound is { } found ? $"{Numbers.Of(found.Time)}, {Count(found.Body.Values.Count)}; {(found.Body.SeenBy is { } reader ? $"read from the drive's display by {reader}" : $"the drive answers as {found.Body.Identity}")}" : "The drive was not read before it was written to.");
+            Line("Entered", entry.Begun is { } begun ? $"begun {Numbers.Of(begun)}{(entry.Ended is { } ended ? $", ended {Numbers.Of(ended.Time)}: {Verified(ended.Body)}, {ended.Body.Failed.Count} not" : ", not ended")}{Resumed(entry)}" : "nothing");
             Line("Told to keep", entry.Stored ?? "not asked");
-            Line("Power cycle", entry.PowerCycled is { } cycled ? $"seen {Numbers.Of(cycled)}{(entry.Kept is { } kept ? $"; {Count(kept.Body.Values.Count)} read again {Numbers.Of(kept.Time)}" : "; not read again after it")}" : "not seen");
+            Line("Power cycle", entry.PowerCycled is { } cycled ? $"seen {Numbers.Of(cycled)}{(entry.Kept is { } kept ? $"; {Count(kept.Body.Values.Count)} {(kept.Body.SeenBy is { } eye ? $"seen again on the display by {eye}" : "read again")} {Numbers.Of(kept.Time)}" : "; not read again after it")}" : "not seen");
             Line("Left", model.Story.LastRead is { } left ? $"{Numbers.Of(left.Time)}, {Count(left.Body.Values.Count)} ({left.Body.Moment})" : "not read");
 
             void Line(string name, string value) => body.In("tr", null, row => row.Element("th", name).Element("td", value));

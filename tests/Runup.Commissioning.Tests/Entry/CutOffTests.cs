@@ -27,7 +27,7 @@ public sealed class CutOffTests
             next.Failed.ShouldBeEmpty($"cut at {k}");
             Held(site, k);
             AsFoundSurvives(site, k);
-            JournalIsWhole(site, k);
+            JournalIsWhole(site.Records, $"cut at {k}");
             if (history.Open?.UnderWay is { } under)
             {
                 next.Resumed!.UnderWay.ShouldBe(under.Parameter, $"cut at {k}");
@@ -50,7 +50,7 @@ public sealed class CutOffTests
 
             Held(site, every);
             AsFoundSurvives(site, every);
-            JournalIsWhole(site, every);
+            JournalIsWhole(site.Records, $"cut at {every}");
         }
     }
 
@@ -112,7 +112,7 @@ public sealed class CutOffTests
                 report.Failed.ShouldContain(f => f.Parameter == line.Key);
             }
 
-            JournalIsWhole(site, -1);
+            JournalIsWhole(site.Records, "at the end");
         });
 
     // Runs until the k-th moment; how many moments there were.
@@ -194,24 +194,24 @@ public sealed class CutOffTests
     }
 
     // Every write that was intended has its end in the record, and of the same parameter.
-    private static void JournalIsWhole(BenchSite site, int k)
+    internal static void JournalIsWhole(BenchRecords records, string why)
     {
         string? under = null;
-        foreach (var body in site.Records.Bodies)
+        foreach (var body in records.Bodies)
         {
             switch (body)
             {
                 case RecordBody.WriteIntended intended:
-                    under.ShouldBeNull($"cut at {k}");
+                    under.ShouldBeNull(why);
                     under = intended.Parameter;
                     break;
                 case RecordBody.WriteEnded ended:
-                    ended.Parameter.ShouldBe(under, $"cut at {k}");
+                    ended.Parameter.ShouldBe(under, why);
                     under = null;
                     break;
             }
         }
 
-        under.ShouldBeNull($"cut at {k}");
+        under.ShouldBeNull(why);
     }
 }

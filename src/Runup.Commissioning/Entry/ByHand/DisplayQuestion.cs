@@ -29,7 +29,7 @@ public sealed record DisplayQuestion
     /// <summary>Why it is to have that value; null where there is nothing to say.</summary>
     public string? Why { get; init; }
 
-    /// <summary>Whether others' meaning hangs on it and it was answered once already.</summary>
+    /// <summary>Whether it was answered once already and is asked again, since much hangs on it.</summary>
     public bool SecondLook { get; init; }
 
     /// <summary>What was wrong with the last answer; null where it is asked for the first time.</summary>

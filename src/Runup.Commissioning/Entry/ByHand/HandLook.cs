@@ -10,7 +10,7 @@ internal sealed class HandLook(DriveProfile profile, DriveSize size, IPersonAtDi
     /// <summary>The person.</summary>
     public IPersonAtDisplay Person => person;
 
-    /// <summary>Asks once, or twice where the meaning of others hangs on it and both answers are the same.</summary>
+    /// <summary>Asks once; twice where the meaning of others hangs on it, or where the drive seems to have forgotten it; until both answers are the same.</summary>
     /// <param name="parameter">The parameter.</param>
     /// <param name="looking">For what, and the place among others.</param>
     /// <param name="now">What it held when last seen, in counts, or null.</param>
@@ -28,21 +28,21 @@ internal sealed class HandLook(DriveProfile profile, DriveSize size, IPersonAtDi
             For = looking.For,
             Place = looking.Place,
             Of = looking.Of,
-            Now = now is { } raw ? Shown(parameter, raw, values) : null,
-            Factory = Shown(parameter, parameter.DefaultRaw(size), factory),
-            Expected = Shown(parameter, expected, values),
+            Now = now is { } raw ? DisplayText.Shown(parameter, raw, values) : null,
+            Factory = DisplayText.Shown(parameter, parameter.DefaultRaw(size), factory),
+            Expected = DisplayText.Shown(parameter, expected, values),
             Why = why.GetValueOrDefault(parameter.Number),
             Trouble = trouble,
         };
         var first = await UntilClear(question, values, cancellation);
-        if (first is not HandAnswer.Shows shows || !EntryOrder.ChoosesUnits(profile, parameter))
+        if (first is not HandAnswer.Shows shows || !(EntryOrder.ChoosesUnits(profile, parameter) || (looking.For == LookFor.Kept && shows.Raw != expected)))
         {
             return first;
         }
 
-        var second = await UntilClear(question with { SecondLook = true, Trouble = null, Expected = Shown(parameter, shows.Raw, values) }, values, cancellation);
+        var second = await UntilClear(question with { SecondLook = true, Trouble = null, Expected = DisplayText.Shown(parameter, shows.Raw, values) }, values, cancellation);
         return second is HandAnswer.Shows again && again.Raw != shows.Raw
-            ? await Ask(parameter, looking, now, expected, known, $"First {Shown(parameter, shows.Raw, values).Display}, then {Shown(parameter, again.Raw, values).Display}: look once more.", cancellation)
+            ? await Ask(parameter, looking, now, expected, known, $"First {DisplayText.Shown(parameter, shows.Raw, values).Text}, then {DisplayText.Shown(parameter, again.Raw, values).Text}: look once more.", cancellation)
             : second;
     }
 
@@ -61,7 +61,4 @@ internal sealed class HandLook(DriveProfile profile, DriveSize size, IPersonAtDi
             }
         }
     }
-
-    private static ShownValue Shown(Parameter parameter, long raw, ParameterValues values) =>
-        new(raw, DisplayText.Of(parameter, raw, values), DisplayText.Unit(parameter, values));
 }

@@ -102,9 +102,6 @@ internal sealed class HandWriting(EntryTask task, EntryBook book, HandLook look,
     private Parameter? UnitNotChosen(EntryLine line) =>
         task.Sheet.Lines.FirstOrDefault(l => EntryOrder.UnitChosenBy(line.Parameter) == l.Number && book.Differs(l))?.Parameter;
 
-    private string Shown(EntryLine line, long raw)
-    {
-        var values = ParameterValues.Defaults(task.Profile, task.Size).With(book.Values);
-        return DisplayText.Unit(line.Parameter, values) is { } unit ? $"{DisplayText.Of(line.Parameter, raw, values)} {unit}" : DisplayText.Of(line.Parameter, raw, values);
-    }
+    private string Shown(EntryLine line, long raw) =>
+        DisplayText.Shown(line.Parameter, raw, ParameterValues.Defaults(task.Profile, task.Size).With(book.Values)).Text;
 }
