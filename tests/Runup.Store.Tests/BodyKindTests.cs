@@ -30,6 +30,20 @@ public sealed class BodyKindTests
         {"kind":"trend","step":"ramp","columns":["time_s","output_current_A"],"rows":[[0,1E-300],[0.1,"NaN"]],"predicted":false}
         """);
 
+    [Fact]
+    public void What_was_seen_by_eye_is_written_beside_and_nothing_where_it_was_not() => string.Join('\n', ((RecordBody[])[
+            new RecordBody.ParameterSeen("as-found", "104", 5, "A. Person", null),
+            new RecordBody.WriteEnded("104", "verified-by-eye", 5, null, "A. Person"),
+            new RecordBody.PowerCycleSeen("A. Person"),
+            new RecordBody.EntryEnded(0, new Dictionary<string, string>(StringComparer.Ordinal), ProvedAfterPowerCycle: false, VerifiedByEye: 1, SeenAfterPowerCycle: true),
+        ]).Select(RecordText.Write)).ShouldBe(
+        """
+        {"kind":"parameter-seen","moment":"as-found","parameter":"104","raw":5,"seen_by":"A. Person","why":null}
+        {"kind":"write-ended","parameter":"104","outcome":"verified-by-eye","read_back":5,"why":null,"seen_by":"A. Person"}
+        {"kind":"power-cycle-seen","seen_by":"A. Person"}
+        {"kind":"entry-ended","verified":0,"failed":{},"proved_after_power_cycle":false,"verified_by_eye":1,"seen_after_power_cycle":true}
+        """);
+
     [Theory]
     [InlineData("", "not JSON")]
     [InlineData("null", "null")]

@@ -3,7 +3,7 @@ using System.Text.Json.Serialization;
 namespace Runup.Commissioning.Records;
 
 /// <summary>What an entry of the record says; a closed set.</summary>
-/// <remarks>Kinds and members may be added, none renamed: what is on disk stays readable. A new member is nullable. A new kind needs its line below; a test says so.</remarks>
+/// <remarks>Kinds and members may be added, none renamed: what is on disk stays readable. A new member is nullable, and left away on disk where it is null. A new kind needs its line below; a test says so.</remarks>
 [JsonPolymorphic(TypeDiscriminatorPropertyName = "kind")]
 [JsonDerivedType(typeof(JobTaken), "job-taken")]
 [JsonDerivedType(typeof(Confirmed), "confirmed")]
@@ -44,7 +44,7 @@ public abstract record RecordBody
     /// <param name="Identity">What the drive says it is.</param>
     /// <param name="Values">Raw value by parameter number; null where it could not be read. By eye only those that were looked at.</param>
     /// <param name="SeenBy">The person who read them from the drive's display; null where they came over a link.</param>
-    public sealed record ParametersRead(string Moment, string Identity, IReadOnlyDictionary<string, long?> Values, string? SeenBy = null) : RecordBody;
+    public sealed record ParametersRead(string Moment, string Identity, IReadOnlyDictionary<string, long?> Values, [property: JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)] string? SeenBy = null) : RecordBody;
 
     /// <summary>One parameter as a person read it from the drive's display, while a look at several goes on.</summary>
     /// <param name="Moment">As of the reading that it becomes part of.</param>
@@ -72,7 +72,7 @@ public abstract record RecordBody
     /// <param name="ReadBack">Raw value read or seen after it, or null.</param>
     /// <param name="Why">Why it is not verified, or null.</param>
     /// <param name="SeenBy">The person who entered it by hand and looked; null where it went over a link.</param>
-    public sealed record WriteEnded(string Parameter, string Outcome, long? ReadBack, string? Why, string? SeenBy = null) : RecordBody;
+    public sealed record WriteEnded(string Parameter, string Outcome, long? ReadBack, string? Why, [property: JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)] string? SeenBy = null) : RecordBody;
 
     /// <summary>The drive was told to keep its parameters.</summary>
     /// <param name="Outcome">accepted, refused, unanswered, not-needed, or by-hand where a person said so at the drive.</param>
@@ -80,7 +80,7 @@ public abstract record RecordBody
 
     /// <summary>The drive was seen to lose power and come back.</summary>
     /// <param name="SeenBy">The person on whose word alone it stands; null where the link saw it.</param>
-    public sealed record PowerCycleSeen(string? SeenBy = null) : RecordBody;
+    public sealed record PowerCycleSeen([property: JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)] string? SeenBy = null) : RecordBody;
 
     /// <summary>An entry ended.</summary>
     /// <param name="Verified">How many were proved.</param>
@@ -88,7 +88,12 @@ public abstract record RecordBody
     /// <param name="ProvedAfterPowerCycle">Whether the values were read again over the link after a power cycle.</param>
     /// <param name="VerifiedByEye">How many a person saw on the drive's display; null where it was entered over a link.</param>
     /// <param name="SeenAfterPowerCycle">Whether a person saw the changed ones again after a power cycle; null as before.</param>
-    public sealed record EntryEnded(int Verified, IReadOnlyDictionary<string, string> Failed, bool ProvedAfterPowerCycle, int? VerifiedByEye = null, bool? SeenAfterPowerCycle = null) : RecordBody;
+    public sealed record EntryEnded(
+        int Verified,
+        IReadOnlyDictionary<string, string> Failed,
+        bool ProvedAfterPowerCycle,
+        [property: JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)] int? VerifiedByEye = null,
+        [property: JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)] bool? SeenAfterPowerCycle = null) : RecordBody;
 
     /// <summary>A step of the first run begins.</summary>
     /// <param name="Step">The step's id.</param>

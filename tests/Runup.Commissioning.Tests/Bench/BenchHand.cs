@@ -1,7 +1,6 @@
 using Microsoft.Extensions.Time.Testing;
 using Runup.Commissioning.Entry;
 using Runup.Commissioning.Entry.ByHand;
-using Runup.Profiles;
 
 namespace Runup.Commissioning.Tests.Bench;
 

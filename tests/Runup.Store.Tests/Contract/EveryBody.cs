@@ -12,7 +12,6 @@ internal static class EveryBody
         new RecordBody.JobTaken("tag: P-101\r\n# comment " + Awkward, new string('a', 64)),
         new RecordBody.Confirmed("no-run-command-pending", Awkward, null),
         new RecordBody.ParametersRead("as-found", "Tern 1.0", new Dictionary<string, long?>(StringComparer.Ordinal) { ["104"] = 500, ["2101h:1"] = null, ["9"] = long.MinValue }),
-        new RecordBody.ParameterSeen("as-found", "2101h:1", null, Awkward, "the panel is locked"),
         new RecordBody.EntryBegun(new string('b', 64), ["104", "2101h:1"], Resumed: true),
         new RecordBody.WriteIntended("104", null, -1),
         new RecordBody.WriteEnded("104", "differs", 7, Awkward),
@@ -26,5 +25,6 @@ internal static class EveryBody
         new RecordBody.ControlLeft("terminals", Awkward),
         new RecordBody.HandoverWritten("P-101.handover.html", new string('c', 64)),
         new RecordBody.FindingAccepted("cable.peak-voltage", "caution", Awkward, Awkward, 1130.5, null, "V", Awkward, Awkward, new string('d', 64)),
+        new RecordBody.ParameterSeen("as-found", "2101h:1", null, Awkward, "the panel is locked"),
     ];
 }

@@ -2,7 +2,6 @@ using Runup.Commissioning.Entry;
 using Runup.Commissioning.Entry.ByHand;
 using Runup.Commissioning.Records;
 using Runup.Commissioning.Tests.Bench;
-using Runup.Profiles;
 
 namespace Runup.Commissioning.Tests.Entry.ByHand;
 
