@@ -36,6 +36,21 @@ internal static class DutyAtMotor
             Torque.FromNewtonMetres((torque * speed >= 0 ? torque / forward : torque * back) / ratio);
     }
 
+    /// <summary>The parts of the cycle in which the load drives the motor, with the power that the motor's shaft receives; without the motor's losses.</summary>
+    internal static IEnumerable<(double Time_s, double Power_W)> DrivenParts(JobContext context) =>
+        from part in context.Job.Operation.Cycle
+        where IsBuilt(part)
+        let power_W = -part.Torque.Value.NewtonMetres * part.Speed.Value.RadiansPerSecond
+        where power_W > 0
+        select (part.Time.Value.Seconds, power_W * (context.Meant.Machine.Machine?.GearEfficiencyBack.Ratio ?? 1));
+
+    /// <summary>Mean over the cycle of the power that a driving load gives to the motor's shaft; null where the cycle names no such part.</summary>
+    internal static double? MeanDriven_W(JobContext context)
+    {
+        var (driven, whole_s) = (DrivenParts(context).ToList(), context.Job.Operation.Cycle.Sum(part => part.Time.Value.Seconds));
+        return driven.Count > 0 && whole_s > 0 ? driven.Sum(part => part.Time_s * part.Power_W) / whole_s : null;
+    }
+
     private static bool IsBuilt(Survey.CyclePart part) =>
         part.Time.Value.Seconds < LargestOfAnything && Math.Abs(part.Torque.Value.NewtonMetres) < LargestOfAnything && Math.Abs(part.Speed.Value.RadiansPerSecond) < LargestOfAnything;
 }

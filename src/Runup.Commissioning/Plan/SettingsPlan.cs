@@ -23,6 +23,7 @@ public sealed record SettingsPlan(IReadOnlyList<PlannedSetting> Lines)
         Protection.Plan(plan, context);
         Ramps.Plan(plan, context);
         Braking.Plan(plan, context);
+        MechanicalBrake.Plan(plan, context);
         Commands.Plan(plan, context);
         AnalogueInputs.Plan(plan, context);
         Restarting.Plan(plan, context);

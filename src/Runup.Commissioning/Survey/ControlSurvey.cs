@@ -14,6 +14,9 @@ public sealed record ControlSurvey
     /// <summary>panel, analogue-1, analogue-2, bus, fixed or process.</summary>
     public Datum<string>? ReferenceFrom { get; init; }
 
+    /// <summary>Relay of the drive, 1 to 3, that the motor's mechanical brake is wired to.</summary>
+    public Datum<int>? BrakeRelay { get; init; }
+
     /// <summary>First analogue input.</summary>
     public AnalogueSurvey? Analogue1 { get; init; }
 

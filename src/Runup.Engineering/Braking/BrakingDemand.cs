@@ -65,6 +65,16 @@ public sealed record BrakingDemand
             : null;
     }
 
+    /// <summary>The same stop of so many equal motors with a machine each: energies and powers add up, torques are those of one.</summary>
+    public BrakingDemand Times(int count) => this with
+    {
+        Energy = Energy.FromJoules(count * Energy.Joules),
+        Peak = ElectricalPower.FromWatts(count * Peak.Watts),
+        Mean = ElectricalPower.FromWatts(count * Mean.Watts),
+        KineticEnergy = Energy.FromJoules(count * KineticEnergy.Joules),
+        InertiaPeak = ElectricalPower.FromWatts(count * InertiaPeak.Watts),
+    };
+
     private static BrakingDemand Over(DrivenMachine machine, MotorOnDrive motor, ShaftSpeed from, Duration time, ElectricalPower driveLoss)
     {
         var train = new DriveTrain(machine);

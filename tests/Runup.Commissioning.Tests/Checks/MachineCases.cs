@@ -155,7 +155,9 @@ public sealed class MachineCases
         report.Of("machine.overhauling").ShouldBeOfType<CheckResult.Violated>().Severity.ShouldBe(Severity.Caution);
         var bare = Jobs.Hoist() with { Motor = Jobs.Hoist().Motor with { Brake = new(false) } };
         bare = bare.With((DriveSurvey d) => d with { BrakingResistor = null });
-        bare.Judge(11).Verdict.BlockedBy.ShouldBe(["machine.overhauling", "machine.hoist"]);
+
+        // Lowering, nothing takes the load's power: it gets away from any stop, too.
+        bare.Judge(11).Verdict.BlockedBy.ShouldBe(["machine.deceleration", "machine.overhauling", "machine.hoist"]);
     }
 
     [Fact]

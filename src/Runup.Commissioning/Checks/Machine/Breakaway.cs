@@ -1,3 +1,4 @@
+using Runup.Commissioning.Survey;
 using Runup.Quantities;
 
 namespace Runup.Commissioning.Checks.Machine;
@@ -15,7 +16,7 @@ internal sealed class Breakaway() : Check("machine.breakaway", Stage.Coupled)
             return Unknown(missing, "whether it starts at all");
         }
 
-        var stated = context.Job.Machine.BreakawayTorque is not null;
+        var stated = context.Job.Machine.BreakawayTorque is not null || context.Job.Machine.Load.Value == LoadKind.Hoisting;
         if (context.Meant.BreakawayAtMotor is not { } needed)
         {
             return stated

@@ -50,8 +50,9 @@ internal sealed class LowSpeedCooling() : Check("machine.low-speed-cooling", Sta
 
     private static double LoadAt(JobContext context, double frequency_Hz)
     {
-        var speed = ElectricalFrequency.FromHertz(Math.Clamp(frequency_Hz, 0.1, 1e5)).SynchronousSpeed(context.Meant.Circuit!.Poles);
-        return context.Meant.Motion!.Machine.LoadTorque(ShaftSpeed.FromRadiansPerSecond(speed.RadiansPerSecond)).NewtonMetres / context.Meant.Nameplate!.RatedTorque.NewtonMetres;
+        var motion = context.Meant.Motion!;
+        var speed = motion.SpeedAt(ElectricalFrequency.FromHertz(Math.Clamp(frequency_Hz, 0.1, 1e5)));
+        return motion.Machine.LoadTorque(speed).NewtonMetres / context.Meant.Nameplate!.RatedTorque.NewtonMetres;
     }
 
     private CheckResult.Violated Screened(double lowest_Hz, double rated_Hz, double load) =>

@@ -44,12 +44,10 @@ internal sealed class TorqueRange() : Check("machine.torque-range", Stage.Couple
         var rated_Nm = context.Meant.Nameplate!.RatedTorque.NewtonMetres;
         var highest = motion.MaximumFrequency.Hertz;
         var lowest = Math.Clamp(context.Job.Operation.MinimumFrequency?.Value.Hertz ?? 0, highest * LowestPart, highest);
-        var slip = context.Meant.Nameplate.RatedSlip.Ratio * context.Meant.Nameplate.Frequency.Hertz;
         for (var place = 0; place < Places; place++)
         {
             var hertz = lowest + ((highest - lowest) * place / (Places - 1));
-            var speed = ElectricalFrequency.FromHertz(Math.Max(hertz - slip, hertz / 2)).SynchronousSpeed(motion.Motor.Circuit.Poles);
-            var shaft = ShaftSpeed.FromRadiansPerSecond(speed.RadiansPerSecond);
+            var shaft = motion.SpeedAt(ElectricalFrequency.FromHertz(hertz));
             yield return (
                 hertz,
                 motion.Machine.LoadTorque(shaft).NewtonMetres,

@@ -26,9 +26,8 @@ internal sealed class FieldWeakening() : Check("motor.field-weakening", Stage.Co
 
         var motion = context.Meant.Motion!;
         var breakdown = Breakdown.Of(motion.Motor.Circuit, motion.Motor.Characteristic.At(motion.MaximumFrequency), motion.MaximumFrequency).Torque.NewtonMetres;
-        var synchronous = motion.MaximumFrequency.SynchronousSpeed(motion.Motor.Circuit.Poles).RadiansPerSecond;
-        var load = motion.Machine.LoadTorque(Quantities.ShaftSpeed.FromRadiansPerSecond(synchronous * (1 - context.Meant.Nameplate!.RatedSlip.Ratio))).NewtonMetres;
-        var continuous = context.Meant.Nameplate.RatedTorque.NewtonMetres * corner / highest;
+        var load = motion.Machine.LoadTorque(motion.SpeedAt(motion.MaximumFrequency)).NewtonMetres;
+        var continuous = context.Meant.Nameplate!.RatedTorque.NewtonMetres * corner / highest;
         if (load * Reserve > breakdown)
         {
             return BreaksDown(highest, corner, load, breakdown);

@@ -11,6 +11,7 @@ internal sealed class ControlSection(KeyList keys) : Section<ControlSurvey>(keys
     private readonly Key<Datum<string>> runFrom = keys.Choice("run-from", "bus", "where the run command comes from", Choices.Words("panel", "terminals", "bus"));
     private readonly Key<Datum<string>> runContact = keys.Choice("run-contact", "maintained", "maintained or pulse", Choices.Words("maintained", "pulse"));
     private readonly Key<Datum<string>> referenceFrom = keys.Choice("reference-from", "bus", "where the frequency comes from", Choices.Words("panel", "analogue-1", "analogue-2", "bus", "fixed", "process"));
+    private readonly Key<Datum<int>> brakeRelay = keys.Whole("brake-relay", "3", "relay of the drive that the motor's mechanical brake is wired to; left out where the machine's own control opens it", 1, 3);
     private readonly Key<AnalogueSurvey> analogue1 = keys.Group("analogue-1", "first analogue input", new AnalogueSection(new()));
     private readonly Key<AnalogueSurvey> analogue2 = keys.Group("analogue-2", "second analogue input", new AnalogueSection(new()));
 
@@ -19,6 +20,7 @@ internal sealed class ControlSection(KeyList keys) : Section<ControlSurvey>(keys
         RunFrom = v.Get(runFrom),
         RunContact = v.Get(runContact),
         ReferenceFrom = v.Get(referenceFrom),
+        BrakeRelay = v.Get(brakeRelay),
         Analogue1 = v.Get(analogue1),
         Analogue2 = v.Get(analogue2),
     };
