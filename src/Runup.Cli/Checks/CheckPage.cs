@@ -32,7 +32,7 @@ internal static class CheckPage
             page.Heading("Not decided, for want of data");
             page.Table(
                 [new("check"), new("missing", Whole: false), new("would decide", Whole: false)],
-                report.Undecided.Select(u => (IReadOnlyList<string>)[u.Id, u.Missing, u.WouldChange]));
+                report.Undecided.Select(u => u.Missing).Distinct(StringComparer.Ordinal).Select(missing => Row([.. report.Undecided.Where(u => u.Missing == missing)])));
         }
 
         if (report.Assumptions.Count > 0)
@@ -43,6 +43,11 @@ internal static class CheckPage
                 report.Assumptions.Select(a => (IReadOnlyList<string>)[a.What, a.Value, a.Source]));
         }
     }
+
+    /// <summary>All that wait for the same datum in one row: twelve lines that say the same hide the thirteenth.</summary>
+    private static IReadOnlyList<string> Row(IReadOnlyList<CheckResult.Undecided> same) => same.Count == 1
+        ? [same[0].Id, same[0].Missing, same[0].WouldChange]
+        : [$"{same.Count} checks", same[0].Missing, string.Join(", ", same.Select(u => u.Id))];
 
     private static void Verdict(Page page, CheckReport report)
     {

@@ -20,9 +20,9 @@ public static class CheckList
     public static IReadOnlyList<Check> OfJob { get; } =
     [
         .. OfPlate,
-        new DriveVoltage(), new SinglePhaseInput(), new DriveCurrent(), new SizeByPower(), new Overload(), new Ambient(), new Altitude(), new Switching(),
+        new DriveVoltage(), new SinglePhaseInput(), new DriveCurrent(), new SizeByPower(), new Overload(), new Ambient(), new Altitude(), new Switching(), new ShortCircuitRating(),
         new Breakaway(), new TorqueRange(), new RunUp(), new Stop(), new BrakingNeeded(), new ResistorFits(), new RmsTorque(), new LowSpeedCooling(),
-        new Overspeed(), new Overhauling(), new Hoist(),
+        new Overspeed(), new CriticalSpeed(), new Overhauling(), new Hoist(),
         new FieldWeakening(), new EightySevenHertz(), new Boost(), new OverloadClass(), new ExplosiveAtmosphere(),
         new Restart(), new BusLoss(), new RunSource(), new Direction(), new AnalogueScaling(), new SeveralMotors(),
     ];

@@ -31,9 +31,15 @@ public sealed record Regeneration(ShaftPower AtShaft, ElectricalPower AtBus, Ele
 
     private static Regeneration? At(DrivenMachine machine, MotorOnDrive motor, ElectricalFrequency frequency, ElectricalPower driveLoss)
     {
-        var synchronous = frequency.SynchronousSpeed(motor.Circuit.Poles);
+        // A load that asks for torque at synchronous speed drives at none that the motor has at this frequency.
+        var synchronous = ShaftSpeed.FromRadiansPerSecond(frequency.SynchronousSpeed(motor.Circuit.Poles).RadiansPerSecond);
+        if (machine.LoadTorque(synchronous).NewtonMetres >= 0)
+        {
+            return null;
+        }
+
         var steady = SteadySpeed.At(machine, motor.Circuit, motor.Characteristic, frequency);
-        var speed = steady?.Speed ?? ShaftSpeed.FromRadiansPerSecond(synchronous.RadiansPerSecond);
+        var speed = steady?.Speed ?? synchronous;
         var shaft_W = -machine.LoadTorque(speed).NewtonMetres * speed.RadiansPerSecond;
         return shaft_W <= 0
             ? null

@@ -67,6 +67,7 @@ public static class SurveyTable
         .OneOf("Load torque", m.Load)
         .Optional(b => b.Quantity("Torque at its shaft", m.Torque).Quantity("At its speed", m.AtSpeed).Word("Curve", m.CurveFile).Quantity("Gear, motor over machine", m.GearRatio)
             .Quantity("Gear efficiency", m.GearEfficiency).Quantity("Gear efficiency when the load drives", m.GearEfficiencyBack).Quantity("Hoisted mass", m.Mass).Quantity("Drum diameter", m.DrumDiameter))
+        .Text("Critical speeds of its shaft", m.CriticalSpeeds is not { } speeds ? null : speeds.Count == 0 ? "none" : string.Join(", ", speeds.Select(s => BothUnits.Write(s.Speed.Value))))
         .Quantity("Breakaway torque", m.BreakawayTorque).Quantity("Inertia at its shaft", m.Inertia).Quantity("Largest speed of its shaft", m.LargestSpeed)
         .Part;
 
@@ -80,7 +81,7 @@ public static class SurveyTable
     private static SurveyPart Control(ControlSurvey c, BusSurvey bus) => new SurveyPartBuilder("Control and bus")
         .Word("Run command from", c.RunFrom).Optional(b => b.Word("Run contact", c.RunContact)).Word("Reference from", c.ReferenceFrom)
         .Optional(b => Analogue(Analogue(b, "Analogue input 1", c.Analogue1), "Analogue input 2", c.Analogue2)
-            .Word("Bus", bus.Kind).Count("Unit on the bus", bus.Address).Count("Baud", bus.Baud).Word("Parity", bus.Parity).Quantity("Longest silence", bus.TimeOut).Word("On loss of the bus", bus.OnLoss))
+            .Count("Relay that opens the brake", c.BrakeRelay).Word("Bus", bus.Kind).Count("Unit on the bus", bus.Address).Count("Baud", bus.Baud).Word("Parity", bus.Parity).Quantity("Longest silence", bus.TimeOut).Word("On loss of the bus", bus.OnLoss))
         .Part;
 
     private static SurveyPartBuilder Analogue(SurveyPartBuilder b, string name, AnalogueSurvey? a) =>

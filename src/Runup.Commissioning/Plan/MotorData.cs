@@ -12,9 +12,20 @@ internal static class MotorData
         var plate = context.Job.Motor.Plate;
         var inHorsepower = Checks.Plate.PowerWording.Of(plate.Output).InHorsepower;
         plan.Choice(Setting.PowerUnit, inHorsepower ? "hp" : "kW", Rank.Must, $"the plate gives the output in {(inHorsepower ? "hp" : "kW")}; entered before the output, since it changes what that number means", PlanBuilder.PlateSource);
-        plan.Number(Setting.MotorRatedPower, plate.Output.Value.Watts, Rank.Must, $"shaft output on the plate, {plate.Output.AsWritten ?? Said.Kilowatts(plate.Output.Value.Watts)}", PlanBuilder.PlateSource);
+        var (count, output) = (context.MotorCount, plate.Output.AsWritten ?? Said.Kilowatts(plate.Output.Value.Watts));
+        plan.Number(
+            Setting.MotorRatedPower,
+            count * plate.Output.Value.Watts,
+            Rank.Must,
+            count > 1 ? $"{count} motors of {output} together: the drive sees them as one" : $"shaft output on the plate, {output}",
+            PlanBuilder.PlateSource);
         plan.Number(Setting.MotorRatedVoltage, plate.Voltage.Value.Volts, Rank.Must, $"line to line{Connection(plate.Connection?.Value)}", PlanBuilder.PlateSource);
-        plan.Number(Setting.MotorRatedCurrent, plate.Current.Value.Amperes, Rank.Must, "line current on the plate; the motor's protection stands on it", PlanBuilder.PlateSource);
+        plan.Number(
+            Setting.MotorRatedCurrent,
+            count * plate.Current.Value.Amperes,
+            Rank.Must,
+            count > 1 ? $"{count} motors of {Said.Number(plate.Current.Value.Amperes)} A together; the drive's protection sees only the sum" : "line current on the plate; the motor's protection stands on it",
+            PlanBuilder.PlateSource);
         plan.Number(Setting.MotorRatedFrequency, plate.Frequency.Value.Hertz, Rank.Must, "frequency of the same column", PlanBuilder.PlateSource);
         plan.Number(Setting.MotorRatedSpeed, plate.Speed.Value.RadiansPerSecond, Rank.Must, context.Plate.IsSynchronous ? "speed on the plate, in step with its frequency" : "full-load speed, not the synchronous one: the drive reckons slip from it", PlanBuilder.PlateSource);
         PowerFactorOf(plan, context);

@@ -20,6 +20,7 @@ public sealed record SettingsPlan(IReadOnlyList<PlannedSetting> Lines)
         MotorData.Plan(plan, context);
         VoltageCurve.Plan(plan, context);
         SpeedRange.Plan(plan, context);
+        SkippedBands.Plan(plan, context);
         Protection.Plan(plan, context);
         Ramps.Plan(plan, context);
         Braking.Plan(plan, context);

@@ -29,13 +29,20 @@ public sealed class FirstRunPredictions : IFirstRunPredictions
     private readonly Nameplate plate;
     private readonly VoltsPerHertz characteristic;
 
-    private FirstRunPredictions(DriveSystem system, SettingSet held, Nameplate plate) =>
-        (this.system, this.held, this.plate, characteristic) = (system, held, plate, Characteristic(held, plate));
+    private readonly int motors;
+
+    private FirstRunPredictions(DriveSystem system, SettingSet held, Nameplate plate, int motors) =>
+        (this.system, this.held, this.plate, this.motors, characteristic) = (system, held, plate, motors, Characteristic(held, plate));
+
+    // Of all motors together, as the drive sees them.
+    private double Rated_A => motors * plate.Current.Amperes;
+
+    private double Rated_Nm => motors * plate.RatedTorque.NewtonMetres;
 
     /// <summary>The predictions for a job; null where motor or load are not known well enough.</summary>
     public static FirstRunPredictions? Of(JobContext context, SettingsPlan plan, DriveProfile profile, DriveSize size) =>
         RehearsalSystem.Of(context) is { } system && context.Nameplate is { } plate
-            ? new(system, JobRehearsal.Held(plan, profile, size), plate)
+            ? new(system, JobRehearsal.Held(plan, profile, size), plate, context.MotorCount)
             : null;
 
     /// <inheritdoc/>
@@ -67,7 +74,7 @@ public sealed class FirstRunPredictions : IFirstRunPredictions
 
         var trace = result.Trace;
         var step = Math.Max(1, trace.Count / 400);
-        var rated = plate.RatedTorque.NewtonMetres;
+        var rated = Rated_Nm;
         return new RampPrediction
         {
             Columns = ["time_s", "output_frequency_Hz", "output_current_A", "dc_bus_V", "output_voltage_V", "speed_rpm", "torque_percent"],
@@ -77,7 +84,7 @@ public sealed class FirstRunPredictions : IFirstRunPredictions
                    where i % step == 0
                    select (IReadOnlyList<double>)[trace.TimeS[i], trace.FrequencyHz[i], trace.CurrentA[i], trace.DcBusV[i], trace.VoltageV[i], trace.SpeedRpm[i], 100 * trace.TorqueNm[i] / rated],
             ],
-            PeakCurrent = new(result.PeakCurrentA, null, (1.25 * result.PeakCurrentA) + (0.04 * plate.Current.Amperes)),
+            PeakCurrent = new(result.PeakCurrentA, null, (1.25 * result.PeakCurrentA) + (0.04 * Rated_A)),
             PeakDcBus = new(result.PeakDcBusV, null, 0.95 * system.Drive.OvervoltageTrip.Volts),
             TimeToSpeed = result.TimeToSpeedS is { } up ? Around(up, (0.1 * up) + 0.5) : Expected.Nothing,
             TimeToStop = result.TimeToStopS is { } down ? Around(down, (0.1 * down) + 0.5) : Expected.Nothing,
@@ -91,7 +98,7 @@ public sealed class FirstRunPredictions : IFirstRunPredictions
 
     private Expected Reading(ReadingKind kind, CircuitSolution at, ElectricalFrequency frequency, Coupling coupling, int sign)
     {
-        var rated = plate.Current.Amperes;
+        var rated = Rated_A;
         switch (kind)
         {
             case ReadingKind.OutputCurrent:
@@ -102,7 +109,7 @@ public sealed class FirstRunPredictions : IFirstRunPredictions
             case ReadingKind.Speed:
                 return Around(sign * at.Speed.Rpm, 0.02 * plate.SynchronousSpeed.Rpm);
             case ReadingKind.Torque:
-                return Around(sign * 100 * at.DevelopedTorque.NewtonMetres / plate.RatedTorque.NewtonMetres, 12);
+                return Around(sign * 100 * at.DevelopedTorque.NewtonMetres / Rated_Nm, 12);
             default:
                 return Expected.Nothing;
         }

@@ -52,18 +52,12 @@ public static class RehearsalSystem
     };
 
     /// <summary>Reactance of source and line reactor, each phase; null where the job does not tell the source.</summary>
-    /// <remarks>X = U²/S″ from a fault level; of a transformer u_k U²/S_r; of a generator x″d U²/S_r; a line reactor in per cent counts on the drive's base impedance U/(√3 I).</remarks>
+    /// <remarks>A line reactor in per cent counts on the drive's base impedance U/(√3 I).</remarks>
     private static Reactance? SourceReactance(Job job, DriveRating rating)
     {
         var supply = job.Supply;
         var voltage = supply.Voltage.Value.Volts;
-        double? source = supply switch
-        {
-            { FaultLevel: { } level } when level.Value.VoltAmperes > 0 => voltage * voltage / level.Value.VoltAmperes,
-            { Transformer: { } t } when t.Rating.Value.VoltAmperes > 0 => t.Impedance.Value.Ratio * voltage * voltage / t.Rating.Value.VoltAmperes,
-            { Generator: { } g } when g.Rating.Value.VoltAmperes > 0 => g.SubtransientReactance.Value.Ratio * voltage * voltage / g.Rating.Value.VoltAmperes,
-            _ => null,
-        };
+        var source = SupplySource.Reactance_ohm(supply);
         var baseOhms = voltage / (Math.Sqrt(3) * rating.Overloads[0].Current.Amperes);
         double? reactor = supply switch
         {

@@ -43,4 +43,10 @@ public sealed record MachineSurvey
 
     /// <summary>Largest permitted speed of the machine's shaft.</summary>
     public Datum<ShaftSpeed>? LargestSpeed { get; init; }
+
+    /// <summary>Speeds at which the machine shakes; empty where it is known to have none.</summary>
+    public IReadOnlyList<CriticalSpeedSurvey>? CriticalSpeeds { get; init; }
 }
+
+/// <summary>A speed of the machine's shaft at which it shakes, with the full width of the band to leave out.</summary>
+public sealed record CriticalSpeedSurvey(Datum<ShaftSpeed> Speed, Datum<ShaftSpeed>? Width);

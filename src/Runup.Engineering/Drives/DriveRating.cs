@@ -50,6 +50,9 @@ public sealed record DriveRating
     /// <summary>Rise time of an edge of the output voltage; null where the maker gives none.</summary>
     public Duration? OutputRiseTime { get; init; }
 
+    /// <summary>Short-circuit current of the supply that the drive may stand behind, with the maker's fuses or breaker; null where the maker gives none.</summary>
+    public LineCurrent? ShortCircuitRating { get; init; }
+
     /// <summary>Permitted continuous current against switching frequency, as fractions of rated current, ascending; linear between.</summary>
     public required IReadOnlyList<(SwitchingFrequency Frequency, Fraction Current)> SwitchingDerating { get; init; }
 

@@ -32,6 +32,8 @@ internal sealed record CommonRating
 
     internal required Duration? RiseTime { get; init; }
 
+    internal required LineCurrent? ShortCircuit { get; init; }
+
     /// <summary>The rating of a size with its continuous currents in the order of the cycles.</summary>
     internal DriveRating Of(ShaftPower power, Capacitance bus, Resistance? lowest, Fraction choke, LineCurrent[] currents) => new()
     {
@@ -50,6 +52,7 @@ internal sealed record CommonRating
         ChopperLevel = Chopper,
         UndervoltageTrip = UndervoltageTrip,
         OutputRiseTime = RiseTime,
+        ShortCircuitRating = ShortCircuit,
         SwitchingDerating = Switching,
         AmbientDerating = Ambient,
         AltitudeDerating = Altitude,

@@ -66,7 +66,8 @@ public static class ProfileSchema
         ("switching-derating", Map("Continuous current at each switching frequency, rising", Text("Of the continuous current"))),
         ("ambient-derating", Derating("1 K")),
         ("altitude-derating", Derating("100 m")),
-        ("rise-time", Text("Rise time of an edge of the output voltage")));
+        ("rise-time", Text("Rise time of an edge of the output voltage")),
+        ("short-circuit-rating", Text("Short-circuit current of the supply that the drive may stand behind, with the maker's fuses or breaker")));
 
     private static JsonObject Derating(string per) => Object(
         ["full-up-to", "loss", "per", "highest"],

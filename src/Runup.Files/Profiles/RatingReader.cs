@@ -44,6 +44,7 @@ internal static class RatingReader
         var ambient = DeratingReader.Linear<Temperature>(map, "ambient-derating", "1 K");
         var altitude = DeratingReader.Linear<Length>(map, "altitude-derating", "100 m");
         var rise = map.Positive<Duration>("rise-time");
+        var shortCircuit = map.Positive<LineCurrent>("short-circuit-rating");
         map.Done();
         if (lowest is { } low && highest is { } high && low.Volts > high.Volts)
         {
@@ -73,6 +74,7 @@ internal static class RatingReader
             Ambient = ambient!,
             Altitude = altitude!,
             RiseTime = rise,
+            ShortCircuit = shortCircuit,
         };
     }
 

@@ -76,7 +76,7 @@ public sealed class DriveCases
     public void Air_and_altitude_that_nobody_knows_are_undecided_and_assumed()
     {
         var report = (Jobs.Pump() with { Place = new() }).Judge();
-        report.Undecided.Select(u => u.Id).ShouldBe(["drive.ambient", "drive.altitude", "motor.explosive-atmosphere"]);
+        report.Undecided.Select(u => u.Id).ShouldBe(["drive.ambient", "drive.altitude", "drive.short-circuit-rating", "motor.explosive-atmosphere"]);
         report.Findings.ShouldBeEmpty();
         report.Assumptions.Select(a => a.What).ShouldContain("ambient temperature");
     }

@@ -43,6 +43,7 @@ internal static class Jobs
             BreakawayTorque = new(Torque.FromNewtonMetres(8)),
             Inertia = new(Inertia.FromKilogramSquareMetres(0.12)),
             LargestSpeed = new(ShaftSpeed.FromRpm(1800)),
+            CriticalSpeeds = [],
         },
         Operation = new()
         {

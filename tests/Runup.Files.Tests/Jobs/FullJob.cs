@@ -89,6 +89,7 @@ internal static class FullJob
           mass: 500 kg
           drum-diameter: 0.3 m
           largest-speed: 1800 rpm
+          critical-speeds: [{speed: 820 rpm, width: 60 rpm}]
         operation:
           minimum-frequency: 20 Hz
           maximum-frequency: 50 Hz
@@ -102,6 +103,7 @@ internal static class FullJob
           run-from: bus
           run-contact: maintained
           reference-from: bus
+          brake-relay: 3
           analogue-1: {signal: 4..20 mA, low: 0 Hz, high: 50 Hz, on-loss: stop}
           analogue-2: {signal: 0-10 V, low: 0 Hz, high: 50 Hz}
         bus: {kind: modbus-rtu, address: 1, baud: 19200, parity: even, time-out: 0.4 s, on-loss: ramp}

@@ -32,6 +32,8 @@ internal sealed class MachineSection(KeyList keys) : Section<MachineSurvey>(keys
     private readonly Key<Datum<Length>> drumDiameter = keys.Quantity<Length>("drum-diameter", "0.3 m", "of the hoist's drum", Bound.AboveZero, ForHoisting);
     private readonly Key<Datum<ShaftSpeed>> largestSpeed = keys.Quantity<ShaftSpeed>("largest-speed", "1800 rpm", "that the machine's shaft may reach", Bound.AboveZero);
 
+    private readonly Key<IReadOnlyList<CriticalSpeedSurvey>> criticalSpeeds = keys.List("critical-speeds", "at which the machine shakes, of its shaft; [] where it has none", new CriticalSpeedSection(new()));
+
     protected override MachineSurvey Build(Values v) => new()
     {
         Load = v.Needed(load),
@@ -47,6 +49,7 @@ internal sealed class MachineSection(KeyList keys) : Section<MachineSurvey>(keys
         Mass = v.Get(mass),
         DrumDiameter = v.Get(drumDiameter),
         LargestSpeed = v.Get(largestSpeed),
+        CriticalSpeeds = v.Get(criticalSpeeds),
     };
 
     protected override void Check(Values v, YamlMap map, Desk desk)
@@ -64,4 +67,13 @@ internal sealed class MachineSection(KeyList keys) : Section<MachineSurvey>(keys
             }
         }
     }
+}
+
+/// <summary>Keys of one critical speed.</summary>
+internal sealed class CriticalSpeedSection(KeyList keys) : Section<CriticalSpeedSurvey>(keys)
+{
+    private readonly Key<Datum<ShaftSpeed>> speed = keys.Quantity<ShaftSpeed>("speed", "820 rpm", "middle of the band to leave out", Bound.AboveZero, Need.Yes);
+    private readonly Key<Datum<ShaftSpeed>> width = keys.Quantity<ShaftSpeed>("width", "60 rpm", "full width of that band; a tenth of the speed if not said", Bound.AboveZero);
+
+    protected override CriticalSpeedSurvey Build(Values v) => new(v.Needed(speed), v.Get(width));
 }
