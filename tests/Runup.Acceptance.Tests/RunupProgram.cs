@@ -8,7 +8,9 @@ internal static class RunupProgram
 {
     internal static string Root { get; } = FindRoot();
 
-    internal static Process Start(string folder, params IEnumerable<string> arguments)
+    internal static Process Start(string folder, params IEnumerable<string> arguments) => Start(folder, arguments, environment: null);
+
+    private static Process Start(string folder, IEnumerable<string> arguments, (string Name, string Value)? environment)
     {
         var start = new ProcessStartInfo(Path.Combine(Root, OperatingSystem.IsWindows() ? "runup.cmd" : "runup"))
         {
@@ -24,12 +26,18 @@ internal static class RunupProgram
         }
 
         start.Environment["NO_COLOR"] = "1";
+        start.Environment.Remove("COLUMNS");
+        if (environment is var (name, value))
+        {
+            start.Environment[name] = value;
+        }
+
         return Process.Start(start) ?? throw new InvalidOperationException("The program did not start.");
     }
 
-    internal static async Task<Run> Call(string folder, IEnumerable<string> arguments, string input = "")
+    internal static async Task<Run> Call(string folder, IEnumerable<string> arguments, string input = "", (string Name, string Value)? environment = null)
     {
-        using var process = Start(folder, arguments);
+        using var process = Start(folder, arguments, environment);
         var output = process.StandardOutput.ReadToEndAsync();
         var errors = process.StandardError.ReadToEndAsync();
         try

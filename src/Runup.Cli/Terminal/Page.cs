@@ -1,4 +1,6 @@
+using System.Globalization;
 using Spectre.Console;
+using Spectre.Console.Rendering;
 
 namespace Runup.Cli.Terminal;
 
@@ -14,9 +16,12 @@ internal sealed class Page
         console = AnsiConsole.Create(new AnsiConsoleSettings { Out = new AnsiConsoleOutput(output) });
         if (!console.Profile.Out.IsTerminal)
         {
-            console.Profile.Width = WidthOfPipe;
+            console.Profile.Width = WidthWanted() ?? WidthOfPipe;
         }
     }
+
+    /// <summary>Characters in a line.</summary>
+    internal int Width => console.Profile.Width;
 
     internal void Heading(string text)
     {
@@ -31,7 +36,16 @@ internal sealed class Page
         console.WriteLine();
     }
 
-    internal void Table(IReadOnlyList<Column> columns, IEnumerable<IReadOnlyList<string>> rows)
+    internal void Table(IReadOnlyList<Column> columns, IEnumerable<IReadOnlyList<string>> rows) => WriteTrimmed(Made(columns, rows), []);
+
+    /// <summary>A table with a sentence below each row, for what a narrow screen has no column for. The first column is never blank.</summary>
+    internal void Table(IReadOnlyList<Column> columns, IReadOnlyList<IReadOnlyList<string>> rows, IReadOnlyList<string> below) => WriteTrimmed(Made(columns, rows), below);
+
+    // What a person or a pager says of the line's length; a terminal tells it itself.
+    private static int? WidthWanted() =>
+        int.TryParse(Environment.GetEnvironmentVariable("COLUMNS"), NumberStyles.None, CultureInfo.InvariantCulture, out var columns) && columns is >= 40 and <= 1000 ? columns : null;
+
+    private static Table Made(IReadOnlyList<Column> columns, IEnumerable<IReadOnlyList<string>> rows)
     {
         var table = new Table { Border = TableBorder.None, ShowHeaders = columns.Any(c => c.Title.Length > 0) };
         foreach (var column in columns)
@@ -55,25 +69,53 @@ internal sealed class Page
             table.AddRow(row.Select(cell => new Text(Visible.Text(cell))));
         }
 
-        WriteTrimmed(table);
+        return table;
     }
 
     /// <summary>Without the blanks at the ends of lines, which an e-mail would wrap, and with a rule below the headings.</summary>
-    private void WriteTrimmed(Table table)
+    private void WriteTrimmed(Table table, IReadOnlyList<string> below)
     {
-        using var text = new StringWriter();
-        var plain = AnsiConsole.Create(new AnsiConsoleSettings { Out = new AnsiConsoleOutput(text), Ansi = AnsiSupport.No, ColorSystem = ColorSystemSupport.NoColors });
-        plain.Profile.Width = console.Profile.Width;
-        plain.Write(table);
-        var lines = text.ToString().TrimEnd().Split('\n').Select(l => l.TrimEnd()).ToList();
+        var lines = Lines(table);
+        var begun = 0;
         for (var i = 0; i < lines.Count; i++)
         {
+            var isHeading = i == 0 && table.ShowHeaders;
+            if (!isHeading && below.Count > 0 && BeginsRow(lines[i], below.Count) && begun++ > 0)
+            {
+                Below(below[begun - 2]);
+            }
+
             Line(lines[i]);
-            if (i == 0 && table.ShowHeaders)
+            if (isHeading)
             {
                 Line(Rule(lines[0]));
             }
         }
+
+        if (begun > 0)
+        {
+            Below(below[begun - 1]);
+        }
+    }
+
+    // A row that needs two lines leaves the first column of the second blank.
+    private static bool BeginsRow(string line, int rows) => line.AsSpan(0, Math.Min(line.Length, rows.ToString(CultureInfo.InvariantCulture).Length)).Trim().Length > 0;
+
+    private void Below(string words)
+    {
+        foreach (var line in words.Length == 0 ? [] : Lines(new Padder(new Text(Visible.Text(words)), new Padding(6, 0, 0, 0))))
+        {
+            Line(line);
+        }
+    }
+
+    private List<string> Lines(IRenderable what)
+    {
+        using var text = new StringWriter();
+        var plain = AnsiConsole.Create(new AnsiConsoleSettings { Out = new AnsiConsoleOutput(text), Ansi = AnsiSupport.No, ColorSystem = ColorSystemSupport.NoColors });
+        plain.Profile.Width = console.Profile.Width;
+        plain.Write(what);
+        return [.. text.ToString().TrimEnd().Split('\n').Select(l => l.TrimEnd())];
     }
 
     private static string Rule(string headings)

@@ -12,19 +12,23 @@ public sealed record SheetRow(SheetLine Line, Rank? Rank, string? Reason);
 /// <summary>A set's settings in its drive's own parameters, in the order of entry, each with its reason.</summary>
 public static class JobSheet
 {
-    /// <summary>The sheet of a plan.</summary>
+    /// <summary>The sheet of a plan, numbered from 1.</summary>
     /// <param name="plan">The plan.</param>
     /// <param name="profile">The drive's profile.</param>
     /// <param name="size">Its size.</param>
     /// <param name="before">What the drive holds before; factory values where it was not read.</param>
-    /// <param name="whole">Also the parameters that the plan leaves alone.</param>
-    public static IReadOnlyList<SheetRow> For(SettingsPlan plan, DriveProfile profile, DriveSize size, ParameterValues before, bool whole = false)
+    /// <param name="extent">How much of it.</param>
+    public static IReadOnlyList<SheetRow> For(SettingsPlan plan, DriveProfile profile, DriveSize size, ParameterValues before, SheetExtent extent = SheetExtent.Decided)
     {
-        var lines = whole
+        var lines = extent is SheetExtent.Everything
             ? Profiles.Sheet.Whole(profile, size, plan.Values, before)
             : Profiles.Sheet.For(profile, size, plan.Values, before);
-        return [.. lines.Select(line => Row(line, plan))];
+        var rows = lines.Select(line => Row(line, plan));
+        return [.. extent is SheetExtent.Must ? rows.Where(r => r.Rank is Rank.Must).Select(Renumbered) : rows];
     }
+
+    // A gap in the numbers would look like a line that was lost.
+    private static SheetRow Renumbered(SheetRow row, int place) => row with { Line = row.Line with { Order = place + 1 } };
 
     private static SheetRow Row(SheetLine line, SettingsPlan plan)
     {

@@ -53,6 +53,7 @@ public static class Sheet
                 Parameter = parameter,
                 Settings = planned ? [.. parameter.Meaning!.Settings.Where(s => plan[s] is not null)] : [],
                 BeforeDisplay = before[parameter.Number] is { } held ? DisplayText.Of(parameter, held, before) : null,
+                BeforeUnit = DisplayText.Unit(parameter, before),
                 DefaultDisplay = DisplayText.Of(parameter, defaults[parameter.Number]!.Value, defaults),
             };
             lines.Add(planned ? Planned(line, profile, size, plan, before, ref working) : Untouched(line, before, working));
@@ -70,14 +71,15 @@ public static class Sheet
         {
             case Encoding.Value value:
                 working = working.With(parameter.Number, value.Raw);
+                var unit = DisplayText.Unit(parameter, working);
                 return line with
                 {
                     Mapping = value.Mapping,
                     Fit = value.Fit,
                     Raw = value.Raw,
                     Display = DisplayText.Of(parameter, value.Raw, working),
-                    Unit = DisplayText.Unit(parameter, working),
-                    Changed = before[parameter.Number] != value.Raw,
+                    Unit = unit,
+                    Changed = before[parameter.Number] != value.Raw || !string.Equals(unit, line.BeforeUnit, StringComparison.Ordinal),
                     Note = value.Note,
                 };
             case Encoding.Undecided undecided:

@@ -32,10 +32,13 @@ public sealed record SheetLine
     /// <summary>What the display shows before; null where it is not known.</summary>
     public string? BeforeDisplay { get; init; }
 
+    /// <summary>Unit that the display stands in before, which may be another; null for choices and pure numbers.</summary>
+    public string? BeforeUnit { get; init; }
+
     /// <summary>What the display shows from the factory.</summary>
     public string? DefaultDisplay { get; init; }
 
-    /// <summary>Whether the value differs from the one before (or that one is not known).</summary>
+    /// <summary>Whether the display shows something else than before: another value, or the same digits in another unit (or what it showed is not known).</summary>
     public bool Changed { get; init; }
 
     /// <summary>How the value was worked out, or why there is none; null where there is nothing to say.</summary>

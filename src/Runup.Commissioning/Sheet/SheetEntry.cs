@@ -1,0 +1,51 @@
+using Runup.Profiles;
+
+namespace Runup.Commissioning.Sheet;
+
+/// <summary>A line of the sheet as a person at the drive needs it.</summary>
+/// <param name="Row">The line with what the plan says of it.</param>
+/// <param name="Marks">What to stop at.</param>
+/// <param name="Why">Why this value, or what to do about a setting without counterpart.</param>
+public sealed record SheetEntry(SheetRow Row, IReadOnlyList<SheetMark> Marks, string Why)
+{
+    /// <summary>The line.</summary>
+    public SheetLine Line => Row.Line;
+
+    /// <summary>Whether the drive has a parameter for it.</summary>
+    public bool IsOffered => Line.Parameter is not null;
+
+    /// <summary>The parameter's name; of a setting without parameter the setting's.</summary>
+    public string Name => Line.Parameter?.Name ?? string.Join(", ", Line.Settings.Select(s => s.Name));
+
+    /// <summary>What the display shows when it is right; <c>choose</c> where a person has to.</summary>
+    public string Enter => !IsOffered ? "" : Line.Display ?? "choose";
+
+    /// <summary>Unit of <see cref="Enter"/>; empty for words, choices and pure numbers.</summary>
+    public string Unit => UnitOf(Line.Display, Line.Unit);
+
+    /// <summary>Unit of what the display shows before; empty for words, choices and pure numbers.</summary>
+    public string BeforeUnit => UnitOf(Line.BeforeDisplay, Line.BeforeUnit);
+
+    /// <summary>What the display shows before, in its own unit, or <c>same</c>: then there is nothing to turn.</summary>
+    public string Before => Line switch
+    {
+        { Parameter: null } => "",
+        { BeforeDisplay: null } => "not known",
+        { Changed: false, Raw: not null } => "same",
+        _ => $"{Line.BeforeDisplay} {BeforeUnit}".TrimEnd(),
+    };
+
+    /// <summary>Marks and reason in one cell.</summary>
+    public string MarksAndWhy => Marks.Count == 0 ? Why : $"{string.Join(", ", Marks)}: {Why}";
+
+    internal static SheetEntry Of(SheetRow row, DriveProfile profile) =>
+        new(row, [.. SheetMark.Of(row.Line, profile)], row switch
+        {
+            { Line.Parameter: null } => $"{row.Reason} {Instead.Of(row.Line.Settings)}".TrimStart(),
+            { Rank: null } => "the job does not decide it; leave it as it is",
+            _ => row.Reason ?? "",
+        });
+
+    // A special value, such as off, stands on the display alone.
+    private static string UnitOf(string? display, string? unit) => SheetCell.OfDisplay(display) is SheetCell.Number ? unit ?? "" : "";
+}

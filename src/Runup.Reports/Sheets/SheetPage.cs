@@ -1,0 +1,99 @@
+using System.Globalization;
+using Runup.Commissioning.Sheet;
+using Runup.Reports.Handover;
+using Runup.Reports.Html;
+
+namespace Runup.Reports.Sheets;
+
+/// <summary>The sheet for paper: one line for each parameter, a box to tick, a blank for what was found.</summary>
+public static class SheetPage
+{
+    private const string Headings =
+        "<th>done</th><th class=\"n\"></th><th>no.</th><th>name on the drive's list</th><th class=\"n\">enter</th><th>unit</th><th class=\"n\">from factory</th><th class=\"found\">found, if other</th><th>why</th>";
+
+    // In half lines: a row takes two, each further line of its reason one more.
+    private const int MostLines = 78;
+    private const int LettersOfWhy = 110;
+
+    /// <summary>The page; the same sheet gives the same page, byte for byte.</summary>
+    public static string Write(SheetModel sheet)
+    {
+        ArgumentNullException.ThrowIfNull(sheet);
+        return HtmlPage.Write(
+            $"Sheet {sheet.Tag}",
+            HtmlPage.Style("sheet.css") + HtmlPage.Paper("size: landscape; margin: 9mm 10mm 11mm;", $"{sheet.Tag}, sheet {sheet.Checksum}, {Numbers.Of(sheet.WrittenAt)}"),
+            body => body.In("main", Closeness(sheet), main => Body(main, sheet)));
+    }
+
+    // What must be entered fits one page, A4 or US Letter: the longer it is, the closer it stands.
+    private static string? Closeness(SheetModel sheet) => sheet.Extent is not SheetExtent.Must ? null : PrintedLines(sheet) > MostLines ? "must close" : "must";
+
+    private static int PrintedLines(SheetModel sheet) => sheet.Lines.Sum(e => 2 + (e.MarksAndWhy.Length / LettersOfWhy));
+
+    private static void Body(HtmlWriter html, SheetModel sheet)
+    {
+        html.In("table", null, table =>
+        {
+            // Browsers repeat the head on each page of paper.
+            table.In("thead", null, head => head
+                .In("tr", null, row => row.Own("<th colspan=\"9\" class=\"which\">").In("span", null, which => Which(which, sheet)).Own("</th>\n"))
+                .In("tr", "heads", row => row.Own(Headings)));
+            table.In("tbody", null, rows =>
+            {
+                foreach (var entry in sheet.Entries)
+                {
+                    rows.In("tr", null, row => Line(row, entry));
+                }
+            });
+        });
+        Without(html, sheet);
+        Foot(html, sheet);
+    }
+
+    private static void Which(HtmlWriter html, SheetModel sheet) => html
+        .Element("b", sheet.Tag).Text(sheet.Title is { } title ? $"  {title}. " : "  ").Text($"Drive: {sheet.Drive}. ")
+        .Text($"{char.ToUpperInvariant(sheet.ExtentWords[0])}{sheet.ExtentWords[1..]}. Written {Numbers.Of(sheet.WrittenAt)}. ")
+        .Element("span", $"Sheet {sheet.Checksum}", "keep");
+
+    private static void Line(HtmlWriter row, SheetEntry entry) => row
+        .In("td", null, cell => cell.Element("span", "", "box"))
+        .Element("td", entry.Line.Order.ToString(CultureInfo.InvariantCulture), "n soft")
+        .Element("td", entry.Line.Parameter!.Number, "keep")
+        .Element("td", entry.Name, "name")
+        .In("td", "n", cell => cell.Element("b", entry.Enter))
+        .Element("td", entry.Unit, "keep unit")
+        .Element("td", entry.Before, "n soft")
+        .Element("td", "", "found")
+        .In("td", "why", cell =>
+        {
+            foreach (var (mark, place) in entry.Marks.Select((m, i) => (m, i)))
+            {
+                cell.Text(place == 0 ? "" : ", ").Element("b", mark.Word).Text(mark.About.Length == 0 ? "" : $" {mark.About}");
+            }
+
+            cell.Text(entry.Marks.Count == 0 ? entry.Why : $": {entry.Why}");
+        });
+
+    private static void Without(HtmlWriter html, SheetModel sheet)
+    {
+        if (sheet.Without.Count == 0)
+        {
+            return;
+        }
+
+        html.In("section", "without", section => section
+            .Element("h2", "This drive has no parameter for")
+            .In("ul", null, list =>
+            {
+                foreach (var entry in sheet.Without)
+                {
+                    list.In("li", null, item => item.Element("b", $"{entry.Name}.").Text($" {entry.Why}"));
+                }
+            }));
+    }
+
+    private static void Foot(HtmlWriter html, SheetModel sheet) => html.In("footer", null, foot => foot
+        .Element("p", string.Join(" ", SheetModel.HowTo))
+        .Element("p", $"The checksum stands for all that the job decides; {(sheet.Extent is SheetExtent.Decided ? "" : "the sheet of that has the same one, and ")}the record keeps it at entry.")
+        .Own("<p class=\"sign\">Entered by <span></span> date <span></span> looked at again after power-off by <span></span></p>\n"));
+}
