@@ -9,11 +9,12 @@ namespace Runup.Reports.Sheets;
 public static class SheetPage
 {
     private const string Headings =
-        "<th>done</th><th class=\"n\"></th><th>no.</th><th>name on the drive's list</th><th class=\"n\">enter</th><th>unit</th><th class=\"n\">from factory</th><th class=\"found\">found, if other</th><th>why</th>";
+        "<th>done</th><th class=\"n\"></th><th>no.</th><th>name on the drive's list</th><th class=\"n enter\">enter</th><th>unit</th><th class=\"n\">from factory</th><th class=\"found\">found, if other</th><th>why</th>";
 
-    // In half lines: a row takes two, each further line of its reason one more.
-    private const int MostLines = 78;
-    private const int LettersOfWhy = 110;
+    // In half lines: a row takes two, each further line of its name or reason one more.
+    private const int MostHalfLines = 72;
+    private const int LettersOfName = 27;
+    private const int LettersOfWhy = 86;
 
     /// <summary>The page; the same sheet gives the same page, byte for byte.</summary>
     public static string Write(SheetModel sheet)
@@ -26,14 +27,16 @@ public static class SheetPage
     }
 
     // What must be entered fits one page, A4 or US Letter: the longer it is, the closer it stands.
-    private static string? Closeness(SheetModel sheet) => sheet.Extent is not SheetExtent.Must ? null : PrintedLines(sheet) > MostLines ? "must close" : "must";
+    private static string? Closeness(SheetModel sheet) => sheet.Extent is not SheetExtent.Must ? null : HalfLines(sheet) > MostHalfLines ? "must close" : "must";
 
-    private static int PrintedLines(SheetModel sheet) => sheet.Lines.Sum(e => 2 + (e.MarksAndWhy.Length / LettersOfWhy));
+    private static int HalfLines(SheetModel sheet) => sheet.Lines.Sum(e => 2 + Math.Max(e.Name.Length / LettersOfName, e.MarksAndWhy.Length / LettersOfWhy));
 
     private static void Body(HtmlWriter html, SheetModel sheet)
     {
         html.In("table", null, table =>
         {
+            table.Own("<colgroup><col class=\"done\"/><col class=\"order\"/><col class=\"no\"/><col class=\"name\"/><col class=\"enter\"/><col class=\"unit\"/><col class=\"before\"/><col class=\"found\"/><col/></colgroup>\n");
+
             // Browsers repeat the head on each page of paper.
             table.In("thead", null, head => head
                 .In("tr", null, row => row.Own("<th colspan=\"9\" class=\"which\">").In("span", null, which => Which(which, sheet)).Own("</th>\n"))
@@ -60,7 +63,7 @@ public static class SheetPage
         .Element("td", entry.Line.Order.ToString(CultureInfo.InvariantCulture), "n soft")
         .Element("td", entry.Line.Parameter!.Number, "keep")
         .Element("td", entry.Name, "name")
-        .In("td", "n", cell => cell.Element("b", entry.Enter))
+        .In("td", "n enter", cell => cell.Element("b", entry.Enter))
         .Element("td", entry.Unit, "keep unit")
         .Element("td", entry.Before, "n soft")
         .Element("td", "", "found")
