@@ -4,6 +4,7 @@ using Runup.Engineering.Drives;
 using Runup.Engineering.Loads;
 using Runup.Engineering.Mechanics;
 using Runup.Engineering.Motors;
+using Runup.Engineering.Motors.Ensemble;
 using Runup.Engineering.Tests.Drives;
 using Runup.Engineering.Tests.Mechanics;
 using Runup.Engineering.Tests.Motors;
@@ -17,7 +18,7 @@ public sealed class CalculationPagesTests
     private static readonly ElectricalFrequency Full = ElectricalFrequency.FromHertz(50);
     private static readonly ElectricalPower DriveLoss = ElectricalPower.FromWatts(75);
 
-    public static TheoryData<string> Pages => ["steady-state", "plate-to-circuit", "acceleration", "braking", "torque-boost", "derated-current", "duty-and-slip"];
+    public static TheoryData<string> Pages => ["steady-state", "plate-to-circuit", "motor-ensemble", "acceleration", "braking", "torque-boost", "derated-current", "duty-and-slip"];
 
     [Theory]
     [MemberData(nameof(Pages))]
@@ -52,6 +53,7 @@ public sealed class CalculationPagesTests
     {
         "steady-state" => SteadyState(),
         "plate-to-circuit" => PlateToCircuit(),
+        "motor-ensemble" => Ensemble(),
         "acceleration" => AccelerationAndDeceleration(),
         "braking" => Braking(),
         "torque-boost" => Boost(),
@@ -91,6 +93,16 @@ public sealed class CalculationPagesTests
         yield return Line($"| efficiency that output, voltage, current and cos φ imply | {prediction.RatedEfficiency.Ratio * 100:F2} % |");
         yield return Line($"| no-load current | {prediction.NoLoadCurrent.Amperes:F2} A |");
         yield return Line($"| locked-rotor current and torque over rated | {prediction.LockedRotorCurrentRatio.Value:F2}, {prediction.LockedRotorTorqueRatio.Value:F2} |");
+    }
+
+    private static IEnumerable<string> Ensemble()
+    {
+        // To two digits, since a member is accepted or refused by a comparison, whose last places differ between computers.
+        var bands = MotorBands.Of(MotorEnsemble.Of(Plates.Pump)!);
+        static string Row(string what, Band<double> band) => Line($"| {what} | {band.P05:F1} | {band.P50:F1} | {band.P95:F1} |");
+        yield return Row("no-load current, A", bands.NoLoadCurrent.As(current => current.Amperes));
+        yield return Row("locked-rotor current over rated", bands.LockedRotorCurrentRatio.As(ratio => ratio.Value));
+        yield return Row("breakdown torque over rated", bands.BreakdownTorqueRatio.As(ratio => ratio.Value));
     }
 
     private static IEnumerable<string> AccelerationAndDeceleration()

@@ -2,7 +2,6 @@ using System.Text.Json;
 using Runup.Cli.Survey;
 using Runup.Cli.Terminal;
 using Runup.Commissioning.Checks;
-using Runup.Engineering.Motors;
 
 namespace Runup.Cli.Checks;
 
@@ -20,16 +19,13 @@ internal static class CheckJson
         json.WriteString("tag", job.Job.Tag);
         FindingsJson.Verdict(json, report);
         FindingsJson.Findings(json, report);
-        json.Object("motor", () => MotorJson.Write(json, context.Circuit, Prediction(context)));
+        json.Object("motor", () => MotorJson.Write(json, context.Circuit, context.Printed.Ensemble));
         json.Object("machine", () => Machine(json, MachineFigures.Of(context)));
         json.Object("supply", () => Nulls(json, SupplyKeys));
         json.Object("cable", () => Nulls(json, CableKeys));
         json.Object("drive", () => Drive(json, DriveFigures.Of(context)));
         json.WriteEndObject();
     }
-
-    private static MotorPrediction? Prediction(JobContext context) =>
-        context is { Fit: CircuitFit.Fitted fitted, Nameplate: { } plate } ? MotorPrediction.From(fitted, plate) : null;
 
     private static void Machine(Utf8JsonWriter json, MachineFigures machine)
     {

@@ -1,6 +1,7 @@
 using System.ComponentModel;
 using Runup.Cli.Terminal;
 using Runup.Commissioning.Checks;
+using Runup.Engineering.Motors.Ensemble;
 using Runup.Files.Jobs;
 using Spectre.Console.Cli;
 
@@ -17,14 +18,14 @@ internal sealed class MotorCommand : Command<MotorCommand.Settings>
             MotorReading.Faulty faulty => throw new Complaint(ExitStatus.BadInput, faulty.Problems.Select(p => p.ToString())),
             _ => throw new InvalidOperationException("The set of readings is closed."),
         };
-        var motor = MotorContext.For(read.Motor);
+        var motor = MotorContext.For(read.Motor, settings.ExactPlate ? PlateTrust.Exact : PlateTrust.WithTolerances);
         if (settings.Json)
         {
             JsonOut.Write(json =>
             {
                 json.WriteStartObject();
                 json.WriteString("tag", read.Tag);
-                MotorJson.Write(json, motor.Circuit, motor.Prediction);
+                MotorJson.Write(json, motor.Circuit, motor.Ensemble);
                 FindingsJson.Findings(json, motor.Report);
                 json.WriteEndObject();
             });
@@ -48,7 +49,7 @@ internal sealed class MotorCommand : Command<MotorCommand.Settings>
         public bool Json { get; set; }
 
         [CommandOption("--exact-plate")]
-        [Description("Take the plate as exact (textbook circuits); the best fit is the same, only bands will differ")]
+        [Description("Take the plate as exact (textbook circuits), not with the tolerances of IEC 60034-1; the best fit is the same, the bands differ")]
         public bool ExactPlate { get; set; }
     }
 }

@@ -1,13 +1,14 @@
 using System.Text.Json;
 using Runup.Cli.Terminal;
 using Runup.Engineering.Motors;
+using Runup.Engineering.Motors.Ensemble;
 
 namespace Runup.Cli.Checks;
 
-/// <summary>The <c>motor</c> object: the circuit, and what it predicts. The ensemble's p05 and p95 come later and are null until then.</summary>
+/// <summary>The <c>motor</c> object: the circuit that fits the plate best, and what the motors that fit it do, as bands.</summary>
 internal static class MotorJson
 {
-    internal static void Write(Utf8JsonWriter json, EquivalentCircuit? circuit, MotorPrediction? motor)
+    internal static void Write(Utf8JsonWriter json, EquivalentCircuit? circuit, MotorEnsemble? ensemble)
     {
         json.Object("circuit", () =>
         {
@@ -20,24 +21,44 @@ internal static class MotorJson
             json.Number("friction_loss_W", circuit?.FrictionLoss.Watts);
             json.Number("stray_loss_W", circuit?.StrayLoss.Watts);
         });
-        json.WriteNull("rotor_2");
-        json.Number("pole_count", motor?.Poles.Poles);
-        json.Number("rated_slip", motor?.RatedSlip.Ratio);
-        Band(json, "rated_torque_Nm", motor?.RatedTorque.NewtonMetres);
-        Band(json, "rated_current_A", motor?.RatedCurrent.Amperes);
-        Band(json, "rated_power_factor", motor?.RatedPowerFactor.Ratio);
-        Band(json, "rated_efficiency", motor?.RatedEfficiency.Ratio);
-        Band(json, "no_load_current_A", motor?.NoLoadCurrent.Amperes);
-        Band(json, "locked_rotor_current_ratio", motor?.LockedRotorCurrentRatio.Value);
-        Band(json, "locked_rotor_torque_ratio", motor?.LockedRotorTorqueRatio.Value);
-        Band(json, "breakdown_torque_ratio", motor?.BreakdownTorqueRatio.Value);
+        SecondCage(json, circuit?.SecondCage);
+        json.Number("pole_count", ensemble?.Plate.Poles.Poles);
+        json.Number("rated_slip", ensemble?.Plate.RatedSlip.Ratio);
+        Bands(json, ensemble is null ? null : MotorBands.Of(ensemble));
         json.WriteNull("before");
     }
 
-    private static void Band(Utf8JsonWriter json, string key, double? bestFit) => json.Object(key, () =>
+    private static void SecondCage(Utf8JsonWriter json, RotorCage? cage)
     {
-        json.WriteNull("p05");
-        json.Number("p50", bestFit);
-        json.WriteNull("p95");
+        if (cage is not { } second)
+        {
+            json.WriteNull("rotor_2");
+            return;
+        }
+
+        json.Object("rotor_2", () =>
+        {
+            json.Number("rotor_leakage_ohm", second.Leakage.Ohms);
+            json.Number("rotor_resistance_ohm", second.Resistance.Ohms);
+        });
+    }
+
+    private static void Bands(Utf8JsonWriter json, MotorBands? bands)
+    {
+        Band(json, "rated_torque_Nm", bands?.RatedTorque.As(torque => torque.NewtonMetres));
+        Band(json, "rated_current_A", bands?.RatedCurrent.As(current => current.Amperes));
+        Band(json, "rated_power_factor", bands?.RatedPowerFactor.As(factor => factor.Ratio));
+        Band(json, "rated_efficiency", bands?.RatedEfficiency.As(efficiency => efficiency.Ratio));
+        Band(json, "no_load_current_A", bands?.NoLoadCurrent.As(current => current.Amperes));
+        Band(json, "locked_rotor_current_ratio", bands?.LockedRotorCurrentRatio.As(ratio => ratio.Value));
+        Band(json, "locked_rotor_torque_ratio", bands?.LockedRotorTorqueRatio.As(ratio => ratio.Value));
+        Band(json, "breakdown_torque_ratio", bands?.BreakdownTorqueRatio.As(ratio => ratio.Value));
+    }
+
+    private static void Band(Utf8JsonWriter json, string key, Band<double>? band) => json.Object(key, () =>
+    {
+        json.Number("p05", band?.P05);
+        json.Number("p50", band?.P50);
+        json.Number("p95", band?.P95);
     });
 }

@@ -1,6 +1,8 @@
 using System.Globalization;
 using Runup.Cli.Terminal;
 using Runup.Commissioning.Checks;
+using Runup.Engineering.Motors;
+using Runup.Engineering.Motors.Ensemble;
 
 namespace Runup.Cli.Checks;
 
@@ -10,27 +12,10 @@ internal static class MotorPage
     internal static void Write(Page page, string? tag, MotorContext motor)
     {
         page.Heading($"{tag ?? "Motor"}: what the plate tells");
-        if (motor.Prediction is { } p && motor.Circuit is { } c)
+        if (motor.Prediction is { } best && motor.Circuit is { } circuit && motor.Ensemble is { } ensemble)
         {
-            page.Table(
-                [new("at rated voltage and frequency"), new("best fit", Digits: true), new("unit")],
-                [
-                    ["full-load slip", Text(p.RatedSlip.Ratio * 100), "%"],
-                    ["full-load torque", Text(p.RatedTorque.NewtonMetres), "N·m"],
-                    ["full-load current", Text(p.RatedCurrent.Amperes), "A"],
-                    ["power factor", Text(p.RatedPowerFactor.Ratio), ""],
-                    ["efficiency", Text(p.RatedEfficiency.Ratio * 100), "%"],
-                    ["no-load current", Text(p.NoLoadCurrent.Amperes), "A"],
-                    ["locked-rotor current", Text(p.LockedRotorCurrentRatio.Value), "times rated"],
-                    ["locked-rotor torque", Text(p.LockedRotorTorqueRatio.Value), "times rated"],
-                    ["breakdown torque", Text(p.BreakdownTorqueRatio.Value), "times rated"],
-                ]);
-            page.Heading("Circuit, for each phase of the star equivalent, reactances at rated frequency");
-            page.Table(
-                [new("Rs Ω", Digits: true), new("Xls Ω", Digits: true), new("Xm Ω", Digits: true), new("Xlr Ω", Digits: true), new("Rr Ω", Digits: true), new("core loss Ω", Digits: true), new("friction W", Digits: true), new("stray W", Digits: true)],
-                [[Text(c.StatorResistance.Ohms), Text(c.StatorLeakage.Ohms), Text(c.Magnetizing.Ohms), Text(c.RotorLeakage.Ohms), Text(c.RotorResistance.Ohms), c.CoreLoss is { } core ? Text(core.Ohms) : "none", Text(c.FrictionLoss.Watts), Text(c.StrayLoss.Watts)]]);
-            page.Line();
-            page.Line("One motor that fits the plate; a plate does not determine a motor, and bands come later.");
+            AtRated(page, best, MotorBands.Of(ensemble));
+            Circuit(page, circuit);
         }
         else
         {
@@ -38,6 +23,41 @@ internal static class MotorPage
         }
 
         CheckPage.Findings(page, motor.Report);
+    }
+
+    private static void AtRated(Page page, MotorPrediction best, MotorBands bands)
+    {
+        page.Line("A plate does not determine a motor. Of a hundred motors that fit this one, five lie below the low figure and five above the high one.");
+        page.Line();
+        static IReadOnlyList<string> Row(string what, Band<double> band, double bestFit, string unit) =>
+            [what, Text(band.P05), Text(band.P50), Text(band.P95), Text(bestFit), unit];
+        page.Table(
+            [new("at rated voltage and frequency"), new("low", Digits: true), new("middle", Digits: true), new("high", Digits: true), new("best fit", Digits: true), new("unit")],
+            [
+                Row("full-load torque", bands.RatedTorque.As(torque => torque.NewtonMetres), best.RatedTorque.NewtonMetres, "N·m"),
+                Row("", bands.RatedTorque.As(torque => torque.NewtonMetres / NewtonMetresPerPoundFoot), best.RatedTorque.NewtonMetres / NewtonMetresPerPoundFoot, "lb·ft"),
+                Row("full-load current", bands.RatedCurrent.As(current => current.Amperes), best.RatedCurrent.Amperes, "A"),
+                Row("power factor", bands.RatedPowerFactor.As(factor => factor.Ratio), best.RatedPowerFactor.Ratio, ""),
+                Row("efficiency", bands.RatedEfficiency.As(efficiency => efficiency.Ratio * 100), best.RatedEfficiency.Ratio * 100, "%"),
+                Row("no-load current", bands.NoLoadCurrent.As(current => current.Amperes), best.NoLoadCurrent.Amperes, "A"),
+                Row("locked-rotor current", bands.LockedRotorCurrentRatio.As(ratio => ratio.Value), best.LockedRotorCurrentRatio.Value, "times rated"),
+                Row("locked-rotor torque", bands.LockedRotorTorqueRatio.As(ratio => ratio.Value), best.LockedRotorTorqueRatio.Value, "times rated"),
+                Row("breakdown torque", bands.BreakdownTorqueRatio.As(ratio => ratio.Value), best.BreakdownTorqueRatio.Value, "times rated"),
+            ]);
+    }
+
+    private const double NewtonMetresPerPoundFoot = 1.3558179483314004;
+
+    private static void Circuit(Page page, EquivalentCircuit c)
+    {
+        page.Heading("Circuit that fits best, for each phase of the star equivalent, reactances at rated frequency");
+        page.Table(
+            [new("Rs Ω", Digits: true), new("Xls Ω", Digits: true), new("Xm Ω", Digits: true), new("Xlr Ω", Digits: true), new("Rr Ω", Digits: true), new("core loss Ω", Digits: true), new("friction W", Digits: true), new("stray W", Digits: true)],
+            [[Text(c.StatorResistance.Ohms), Text(c.StatorLeakage.Ohms), Text(c.Magnetizing.Ohms), Text(c.RotorLeakage.Ohms), Text(c.RotorResistance.Ohms), c.CoreLoss is { } core ? Text(core.Ohms) : "none", Text(c.FrictionLoss.Watts), Text(c.StrayLoss.Watts)]]);
+        if (c.SecondCage is { } second)
+        {
+            page.Line($"Second cage beside the first: {Text(second.Resistance.Ohms)} Ω, {Text(second.Leakage.Ohms)} Ω.");
+        }
     }
 
     private static string Text(double value) => value.ToString("G4", CultureInfo.InvariantCulture);

@@ -1,18 +1,22 @@
 using Runup.Commissioning.Survey;
 using Runup.Engineering.Motors;
+using Runup.Engineering.Motors.Ensemble;
 
 namespace Runup.Commissioning.Checks;
 
 /// <summary>A motor alone: what its plate tells without supply, drive or machine.</summary>
 public sealed class MotorContext
 {
-    private MotorContext(MotorSurvey motor)
+    private readonly Lazy<MotorEnsemble?> ensemble;
+
+    private MotorContext(MotorSurvey motor, PlateTrust trust)
     {
         Plate = PlateContext.For(motor);
         Nameplate = NameplateReading.Of(Plate);
         Fit = Nameplate is { } plate && Plate.IsInduction ? CircuitFit.Of(plate) : null;
         Prediction = Fit is CircuitFit.Fitted fitted && Nameplate is { } printed ? MotorPrediction.From(fitted, printed) : null;
-        Report = new([.. CheckList.OfPlate.Select(check => check.Judge(Plate))], PlateAssumptions.Of(Fit));
+        ensemble = new(() => Fit is CircuitFit.Fitted && Nameplate is { } named ? MotorEnsemble.Of(named, trust) : null);
+        Report = new([.. CheckList.OfPlate.Select(check => check.Judge(Plate))], PlateAssumptions.Of(Fit, trust));
     }
 
     /// <summary>The plate with what follows from its arithmetic.</summary>
@@ -30,9 +34,14 @@ public sealed class MotorContext
     /// <summary>What the motor does at rated voltage and frequency; null without a circuit.</summary>
     public MotorPrediction? Prediction { get; }
 
+    /// <summary>The motors that the plate may stand for; null without a circuit.</summary>
+    public MotorEnsemble? Ensemble => ensemble.Value;
+
     /// <summary>The checks of the plate, with everything that was taken because the plate does not say it.</summary>
     public CheckReport Report { get; }
 
     /// <summary>The context of a motor.</summary>
-    public static MotorContext For(MotorSurvey motor) => new(motor);
+    /// <param name="motor">The motor.</param>
+    /// <param name="trust">How far its plate is taken at its word.</param>
+    public static MotorContext For(MotorSurvey motor, PlateTrust trust = PlateTrust.WithTolerances) => new(motor, trust);
 }

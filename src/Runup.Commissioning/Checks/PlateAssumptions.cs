@@ -1,13 +1,14 @@
 using Runup.Engineering;
 using Runup.Engineering.Motors;
+using Runup.Engineering.Motors.Ensemble;
 
 namespace Runup.Commissioning.Checks;
 
 /// <summary>What was taken to find a motor's circuit, and what of the plate had to give way.</summary>
 internal static class PlateAssumptions
 {
-    internal static IReadOnlyList<Assumption> Of(CircuitFit? fit) => fit is CircuitFit.Fitted fitted
-        ? [.. fitted.Assumptions, .. fitted.GaveUp.Select(GaveWay)]
+    internal static IReadOnlyList<Assumption> Of(CircuitFit? fit, PlateTrust trust = PlateTrust.WithTolerances) => fit is CircuitFit.Fitted fitted
+        ? [.. fitted.Assumptions, .. fitted.GaveUp.Select(GaveWay), .. EnsembleAssumptions.Of(trust)]
         : [];
 
     private static Assumption GaveWay(GivenUp gave) =>

@@ -3,6 +3,7 @@ using Runup.Commissioning.Survey;
 using Runup.Engineering;
 using Runup.Engineering.Drives;
 using Runup.Engineering.Motors;
+using Runup.Engineering.Motors.Ensemble;
 using Runup.Quantities;
 
 namespace Runup.Commissioning.Checks;
@@ -16,6 +17,7 @@ public sealed class Reckoning
     private readonly Job job;
     private readonly DriveConditions conditions;
     private readonly Lazy<CircuitFit?> fit;
+    private readonly Lazy<MotorEnsemble?> ensemble;
     private readonly Lazy<MachineReading> machine;
     private readonly Lazy<BoostChoice?> boost;
     private readonly Lazy<Motion?> motion;
@@ -25,6 +27,7 @@ public sealed class Reckoning
         (this.job, this.conditions, Nameplate) = (job, conditions, plate);
         Output = IntendedOutput.Of(job, plate);
         fit = new(() => plate is not null && job.Motor.Kind.Value == MotorKind.Induction ? CircuitFit.Of(plate) : null);
+        ensemble = new(() => Circuit is not null && plate is not null ? MotorEnsemble.Of(plate) : null);
         machine = new(() => MachineReading.Of(job, plate));
         boost = new(() => Circuit is { } circuit && plate is not null
             ? BoostChoice.For(circuit, Output.Characteristic(VoltageShape.Linear, default, plate.Voltage), plate.Current, BreakawayAtMotor)
@@ -43,6 +46,9 @@ public sealed class Reckoning
 
     /// <summary>The motor's circuit; null where none fits.</summary>
     public EquivalentCircuit? Circuit => (Fit as CircuitFit.Fitted)?.Circuit;
+
+    /// <summary>The motors that the plate may stand for; null without a circuit.</summary>
+    public MotorEnsemble? Ensemble => ensemble.Value;
 
     /// <summary>The driven machine.</summary>
     public MachineReading Machine => machine.Value;

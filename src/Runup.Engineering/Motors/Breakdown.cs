@@ -9,7 +9,10 @@ namespace Runup.Engineering.Motors;
 /// T = 3 Vth² / (2 ω_s (√(Rth² + (Xth + Xlr)²) ± Rth)); plus for the motor, minus for the generator.
 /// Vth Thevenin voltage (V), Rth + jXth Thevenin impedance (Ω), ω_s synchronous speed (rad/s).
 /// </para>
-/// <para>Validity: as <see cref="CircuitSolution"/>. Exact with a core-loss resistance too, since the circuit is linear.</para>
+/// <para>
+/// Validity: as <see cref="CircuitSolution"/>. Exact with a core-loss resistance too, since the circuit is linear. With two cages there is no closed form:
+/// T = 3 Vth² Re Y / (ω_s |1 + (Rth + jXth) Y|²), Y the admittance of the rotor, is searched over slips up to 1.
+/// </para>
 /// <para>Assumption: torque at the air gap; friction and stray loss, whose laws hold around the rated point, are not taken off.</para>
 /// </remarks>
 /// <param name="Torque">The largest torque at the air gap; negative for the generator.</param>
@@ -38,6 +41,11 @@ public sealed record Breakdown(Torque Torque, Slip Slip)
     internal static (double Torque_Nm, double Slip) Largest(in PhaseCircuit circuit, double phase_V, int sign)
     {
         var (rth, xth, ratio) = circuit.Thevenin();
+        if (circuit.HasTwoCages)
+        {
+            return TwoCageBreakdown.Largest(circuit, rth, xth, phase_V * ratio, sign);
+        }
+
         var impedance = double.Hypot(rth, xth + circuit.RotorLeakage_ohm);
         var vth = phase_V * ratio;
         var torque = sign * 3 * vth * vth / (2 * circuit.SynchronousSpeed_radPerS * (impedance + (sign * rth)));

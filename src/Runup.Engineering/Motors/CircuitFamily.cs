@@ -6,13 +6,7 @@ namespace Runup.Engineering.Motors;
 /// <summary>
 /// All circuits that reproduce a rated point exactly, with given losses and a given split of the leakage: one for each stator leakage reactance.
 /// </summary>
-/// <remarks>
-/// <para>
-/// With V the phase voltage and I the stator current at the rated point: Rs = P_cu/(3 I²); E = V − I (Rs + jXls); Rfe = 3 E²/P_core;
-/// a = P_airgap/(3 E) the active rotor current; b from Xlr (a² + b²) = E b, the smaller root, which lies on the stable side;
-/// Rr = s E a/(a² + b²); Xm = E/(I_b − b), where I_b is the part of I that lags E by a quarter turn. Closed forms: nothing iterates, so nothing can fail to converge.
-/// </para>
-/// </remarks>
+/// <remarks>Closed forms (<see cref="RatedPointCircuit"/>): nothing iterates, so nothing can fail to converge.</remarks>
 internal sealed class CircuitFamily
 {
     // Below this share of the base impedance, no leakage; above, the scan has long met the end of the family.
@@ -75,40 +69,25 @@ internal sealed class CircuitFamily
         At(Math.Clamp(statorLeakage_ohm, Lowest_ohm, Highest_ohm)) ?? At(Lowest_ohm) ?? throw new System.Diagnostics.UnreachableException();
 
     // Null outside the family.
-    private EquivalentCircuit? At(double statorLeakage_ohm)
-    {
-        var (v, i) = (point.Phase_V, point.Current_A);
-        var sin = Math.Sqrt(1 - (point.PowerFactor * point.PowerFactor));
-        var (active, reactive) = (i * point.PowerFactor, -i * sin);
-        var rs = losses.StatorCopper_W / (3 * i * i);
-        var (eRe, eIm) = (v - (active * rs) + (reactive * statorLeakage_ohm), -(reactive * rs) - (active * statorLeakage_ohm));
-        var e = double.Hypot(eRe, eIm);
-        var lagging = ((active * eIm) - (reactive * eRe)) / e;
+    private EquivalentCircuit? At(double statorLeakage_ohm) =>
+        RatedPointCircuit.TrySolve(point, losses, statorLeakage_ohm, statorLeakage_ohm / split, out var solved)
+        && SmallestMagnetizingShare * point.Current_A * solved.Magnetizing_ohm < solved.Iron.ReferenceEmf_V
+        && double.IsFinite(1 / solved.CoreLoss_siemens)
+            ? Circuit(solved)
+            : null;
 
-        var xlr = statorLeakage_ohm / split;
-        var a = losses.AirGap_W / (3 * e);
-        var discriminant = (e * e) - (4 * xlr * xlr * a * a);
-        var b = 2 * xlr * a * a / (e + Math.Sqrt(discriminant));
-        var magnetizing_A = lagging - b;
-        var rr = point.Slip * e * a / ((a * a) + (b * b));
-        var coreLoss = 3 * e * e / losses.Core_W;
-        var usable = eRe > 0 && magnetizing_A > SmallestMagnetizingShare * i
-            && double.IsFinite(rr) && rr > 0 && double.IsFinite(coreLoss) && double.IsFinite(e / magnetizing_A);
-        return usable ? Circuit(rs, statorLeakage_ohm, e / magnetizing_A, xlr, rr, coreLoss) : null;
-    }
-
-    private EquivalentCircuit Circuit(double rs, double xls, double xm, double xlr, double rr, double coreLoss)
+    private EquivalentCircuit Circuit(in CircuitValues solved)
     {
         var frequency = ElectricalFrequency.FromHertz(point.Frequency_Hz);
         var poles = PoleCount.FromPoles(2 * point.PolePairs);
         return new EquivalentCircuit
         {
-            StatorResistance = Resistance.FromOhms(rs),
-            StatorLeakage = Reactance.FromOhms(xls),
-            Magnetizing = Reactance.FromOhms(xm),
-            RotorLeakage = Reactance.FromOhms(xlr),
-            RotorResistance = Resistance.FromOhms(rr),
-            CoreLoss = Resistance.FromOhms(coreLoss),
+            StatorResistance = Resistance.FromOhms(solved.Stator_ohm),
+            StatorLeakage = Reactance.FromOhms(solved.StatorLeakage_ohm),
+            Magnetizing = Reactance.FromOhms(solved.Magnetizing_ohm),
+            RotorLeakage = Reactance.FromOhms(solved.RotorLeakage_ohm),
+            RotorResistance = Resistance.FromOhms(solved.Rotor_ohm),
+            CoreLoss = Resistance.FromOhms(1 / solved.CoreLoss_siemens),
             FrictionLoss = ElectricalPower.FromWatts(losses.Friction_W),
             StrayLoss = ElectricalPower.FromWatts(losses.Stray_W),
             RatedCurrent = LineCurrent.FromAmperes(point.Current_A),

@@ -6,7 +6,7 @@ namespace Runup.Engineering.Motors;
 /// T circuit of an induction motor, per phase of the star equivalent, rotor referred to the stator; reactances at rated frequency.
 /// </summary>
 /// <remarks>
-/// Stator Rs + jXls in series, then the magnetizing branch jXm with the core-loss resistance across it, then jXlr + Rr/s.
+/// Stator Rs + jXls in series, then the magnetizing branch jXm with the core-loss resistance across it, then jXlr + Rr/s; a second cage beside that branch.
 /// Friction and stray losses are taken from the developed power: P_shaft = P_developed − P_friction − P_stray.
 /// </remarks>
 public sealed record EquivalentCircuit
@@ -25,6 +25,9 @@ public sealed record EquivalentCircuit
 
     /// <summary>Rotor resistance Rr′.</summary>
     public required Resistance RotorResistance { get; init; }
+
+    /// <summary>A second cage (or deep bars) in parallel with the first; null where there is none.</summary>
+    public RotorCage? SecondCage { get; init; }
 
     /// <summary>Core-loss resistance across the magnetizing branch; null where there is no such branch.</summary>
     public Resistance? CoreLoss { get; init; }
@@ -49,4 +52,28 @@ public sealed record EquivalentCircuit
 
     /// <summary>Number of poles.</summary>
     public required PoleCount Poles { get; init; }
+
+    /// <summary>The same motor with one cage that is equal to both at rated slip; itself where there is one.</summary>
+    /// <remarks>For calculations that know one cage only: true near the rated point, too little starting torque at standstill.</remarks>
+    public EquivalentCircuit WithOneCage()
+    {
+        if (SecondCage is not { } second)
+        {
+            return this;
+        }
+
+        var synchronous = RatedFrequency.SynchronousSpeed(Poles);
+        var slip = RatedSpeed is { } speed ? synchronous.SlipOf(speed).Ratio : 0;
+        var first = new System.Numerics.Complex(RotorResistance.Ohms, slip * RotorLeakage.Ohms);
+        var other = new System.Numerics.Complex(second.Resistance.Ohms, slip * second.Leakage.Ohms);
+        var both = first * other / (first + other);
+        var share = other.Real / (first.Real + other.Real);
+        var atNoSlip = (RotorLeakage.Ohms * share * share) + (second.Leakage.Ohms * (1 - share) * (1 - share));
+        return this with
+        {
+            RotorResistance = Resistance.FromOhms(both.Real),
+            RotorLeakage = Reactance.FromOhms(slip > 0 ? both.Imaginary / slip : atNoSlip),
+            SecondCage = null,
+        };
+    }
 }

@@ -30,6 +30,9 @@ public readonly struct FrictionLaw
         motor.FrictionLoss.Watts,
         motor.RatedSpeed?.RadiansPerSecond ?? motor.RatedFrequency.SynchronousSpeed(motor.Poles).RadiansPerSecond);
 
+    /// <summary>The law of a loss in W at a speed in rad/s.</summary>
+    internal static FrictionLaw At(double loss_W, double speed_radPerS) => new(loss_W, speed_radPerS);
+
     /// <summary>Torque of fan and windage at a speed, against the motion.</summary>
     public Torque Windage(ShaftSpeed speed) => Torque.FromNewtonMetres(windagePerSquare * speed.RadiansPerSecond * Math.Abs(speed.RadiansPerSecond));
 

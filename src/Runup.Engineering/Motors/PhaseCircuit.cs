@@ -4,75 +4,81 @@ namespace Runup.Engineering.Motors;
 
 /// <summary>The T circuit at one frequency, as bare numbers for the inner loops: ohms, watts, rad/s.</summary>
 [StructLayout(LayoutKind.Auto)]
-internal readonly struct PhaseCircuit
+internal readonly struct PhaseCircuit : IEmfAtFactor
 {
-    private readonly double stator_ohm;
-    private readonly double statorLeakage_ohm;
-    private readonly double magnetizing_ohm;
-    private readonly double coreLoss_siemens;
-    private readonly double rotor_ohm;
-    private readonly double rotorLeakage_ohm;
+    private readonly CircuitValues values;
     private readonly FrictionLaw friction;
-    private readonly double strayPerSquareAmpere_W;
-    private readonly double referenceSpeed_radPerS;
+    private readonly double scale;
+    private readonly double phase_V;
+    private readonly double gRotorNow;
+    private readonly double bRotorNow;
 
     internal PhaseCircuit(EquivalentCircuit circuit, double frequency_Hz)
+        : this(CircuitValues.Of(circuit), frequency_Hz)
+    {
+    }
+
+    internal PhaseCircuit(in CircuitValues values, double frequency_Hz)
     {
         ArgumentOutOfRangeException.ThrowIfNegativeOrZero(frequency_Hz);
-        if (circuit.StrayLoss.Watts != 0 && circuit.RatedCurrent is not { Amperes: > 0 })
-        {
-            throw new ArgumentException("A stray loss holds at a current, which this circuit does not state.", nameof(circuit));
-        }
 
-        // Leakage and main flux are taken as linear: a reactance goes with frequency, a resistance does not.
-        var scale = frequency_Hz / circuit.RatedFrequency.Hertz;
-        stator_ohm = circuit.StatorResistance.Ohms;
-        statorLeakage_ohm = circuit.StatorLeakage.Ohms * scale;
-        magnetizing_ohm = circuit.Magnetizing.Ohms * scale;
-        rotor_ohm = circuit.RotorResistance.Ohms;
-        rotorLeakage_ohm = circuit.RotorLeakage.Ohms * scale;
-        coreLoss_siemens = circuit.CoreLoss is { } coreLoss ? 1 / coreLoss.Ohms : 0;
-        friction = FrictionLaw.Of(circuit);
-        strayPerSquareAmpere_W = circuit.RatedCurrent is { Amperes: > 0 } rated ? circuit.StrayLoss.Watts / (rated.Amperes * rated.Amperes) : 0;
-        referenceSpeed_radPerS = circuit.RatedSpeed?.RadiansPerSecond
-            ?? circuit.RatedFrequency.SynchronousSpeed(circuit.Poles).RadiansPerSecond;
-        SynchronousSpeed_radPerS = 2 * Math.PI * frequency_Hz / circuit.Poles.Pairs;
+        // Leakage is taken as linear: a reactance goes with frequency, a resistance does not.
+        this.values = values;
+        friction = FrictionLaw.At(values.Friction_W, values.ReferenceSpeed_radPerS);
+        scale = frequency_Hz / values.RatedFrequency_Hz;
+        SynchronousSpeed_radPerS = 2 * Math.PI * frequency_Hz / values.PolePairs;
+    }
+
+    private PhaseCircuit(in PhaseCircuit circuit, double phase_V, double gRotor, double bRotor)
+    {
+        this = circuit;
+        (this.phase_V, gRotorNow, bRotorNow) = (phase_V, gRotor, bRotor);
     }
 
     internal double SynchronousSpeed_radPerS { get; }
 
-    internal double RotorResistance_ohm => rotor_ohm;
+    internal bool HasTwoCages => values.SecondRotor_ohm > 0;
 
-    internal double RotorLeakage_ohm => rotorLeakage_ohm;
+    internal double RotorResistance_ohm => values.Rotor_ohm;
+
+    internal double RotorLeakage_ohm => values.RotorLeakage_ohm * scale;
+
+    internal double StatorResistance_ohm => values.Stator_ohm;
+
+    internal double CoreLoss_siemens => values.CoreLoss_siemens;
 
     /// <summary>Currents and powers at a phase voltage and a slip.</summary>
     internal PhaseFlow At(double phase_V, double slip)
     {
-        // Rotor branch as an admittance, Yr = s (Rr − j s Xlr) / (Rr² + s² Xlr²), which needs no division by the slip.
-        var slipReactance = slip * rotorLeakage_ohm;
-        var rotorScale = slip / ((rotor_ohm * rotor_ohm) + (slipReactance * slipReactance));
-        var (gRotor, bRotor) = (rotor_ohm * rotorScale, -slipReactance * rotorScale);
-
-        var (g, b) = (gRotor + coreLoss_siemens, bRotor - (1 / magnetizing_ohm));
-        var square = (g * g) + (b * b);
-        var (rInner, xInner) = (g / square, -b / square);
-
-        var (r, x) = (stator_ohm + rInner, statorLeakage_ohm + xInner);
-        var impedanceSquare = (r * r) + (x * x);
-        var (active, reactive) = (phase_V * r / impedanceSquare, -phase_V * x / impedanceSquare);
-        var currentSquare = (active * active) + (reactive * reactive);
-        var emfSquare = currentSquare * ((rInner * rInner) + (xInner * xInner));
-
-        return new PhaseFlow(this, slip, phase_V, active, reactive, currentSquare, emfSquare, gRotor);
+        var (gRotor, bRotor) = RotorAdmittance(slip);
+        var factor = values.Iron.IronShare > 0
+            ? values.Iron.Settle(new PhaseCircuit(this, phase_V, gRotor, bRotor), scale)
+            : 1;
+        return Flow(phase_V, slip, gRotor, bRotor, factor);
     }
 
-    /// <summary>Thevenin equivalent seen from the rotor: resistance, reactance and open-circuit voltage for one volt.</summary>
+    double IEmfAtFactor.Emf_V(double factor) => Flow(phase_V, 0, gRotorNow, bRotorNow, factor).AirGapEmf_V;
+
+    /// <summary>Admittance of the rotor, all cages: Yr = s (Rr − j s Xlr) / (Rr² + s² Xlr²), which needs no division by the slip.</summary>
+    internal (double G, double B) RotorAdmittance(double slip)
+    {
+        var (g, b) = Cage(slip, values.Rotor_ohm, values.RotorLeakage_ohm * scale);
+        if (!HasTwoCages)
+        {
+            return (g, b);
+        }
+
+        var (g2, b2) = Cage(slip, values.SecondRotor_ohm, values.SecondRotorLeakage_ohm * scale);
+        return (g + g2, b + b2);
+    }
+
+    /// <summary>Thevenin equivalent seen from the rotor: resistance, reactance and open-circuit voltage for one volt; the iron as at its reference flux.</summary>
     internal (double Resistance_ohm, double Reactance_ohm, double Voltage_V) Thevenin()
     {
-        var bMagnetizing = -1 / magnetizing_ohm;
-        var square = (coreLoss_siemens * coreLoss_siemens) + (bMagnetizing * bMagnetizing);
-        var inner = new System.Numerics.Complex(coreLoss_siemens / square, -bMagnetizing / square);
-        var series = new System.Numerics.Complex(stator_ohm, statorLeakage_ohm);
+        var bMagnetizing = -1 / (values.Magnetizing_ohm * scale);
+        var square = (values.CoreLoss_siemens * values.CoreLoss_siemens) + (bMagnetizing * bMagnetizing);
+        var inner = new System.Numerics.Complex(values.CoreLoss_siemens / square, -bMagnetizing / square);
+        var series = new System.Numerics.Complex(values.Stator_ohm, values.StatorLeakage_ohm * scale);
         var divider = inner / (inner + series);
         var impedance = series * divider;
         return (impedance.Real, impedance.Imaginary, divider.Magnitude);
@@ -81,15 +87,33 @@ internal readonly struct PhaseCircuit
     /// <summary>Friction and stray loss together with what scales them.</summary>
     internal (double Friction_W, double Stray_W) MechanicalLosses(double speed_radPerS, double currentSquare)
     {
-        var square = speed_radPerS / referenceSpeed_radPerS * (speed_radPerS / referenceSpeed_radPerS);
-        return (friction.Torque_Nm(speed_radPerS) * speed_radPerS, strayPerSquareAmpere_W * currentSquare * square);
+        var relative = speed_radPerS / values.ReferenceSpeed_radPerS;
+        var square = relative * relative;
+        return (friction.Torque_Nm(speed_radPerS) * speed_radPerS, values.StrayPerSquareAmpere_W * currentSquare * square);
     }
 
     /// <summary>Torque of friction and stray loss: the loss over the speed, without dividing by it.</summary>
     internal double MechanicalLossTorque(double speed_radPerS, double currentSquare) =>
-        friction.Torque_Nm(speed_radPerS) + (strayPerSquareAmpere_W * currentSquare * speed_radPerS / (referenceSpeed_radPerS * referenceSpeed_radPerS));
+        friction.Torque_Nm(speed_radPerS) + (values.StrayPerSquareAmpere_W * currentSquare * speed_radPerS / (values.ReferenceSpeed_radPerS * values.ReferenceSpeed_radPerS));
 
-    internal double StatorResistance_ohm => stator_ohm;
+    private static (double G, double B) Cage(double slip, double resistance_ohm, double leakage_ohm)
+    {
+        var slipReactance = slip * leakage_ohm;
+        var rotorScale = slip / ((resistance_ohm * resistance_ohm) + (slipReactance * slipReactance));
+        return (resistance_ohm * rotorScale, -slipReactance * rotorScale);
+    }
 
-    internal double CoreLoss_siemens => coreLoss_siemens;
+    private PhaseFlow Flow(double phase_V, double slip, double gRotor, double bRotor, double magnetizingFactor)
+    {
+        var (g, b) = (gRotor + values.CoreLoss_siemens, bRotor - (magnetizingFactor / (values.Magnetizing_ohm * scale)));
+        var square = (g * g) + (b * b);
+        var (rInner, xInner) = (g / square, -b / square);
+
+        var (r, x) = (values.Stator_ohm + rInner, (values.StatorLeakage_ohm * scale) + xInner);
+        var impedanceSquare = (r * r) + (x * x);
+        var (active, reactive) = (phase_V * r / impedanceSquare, -phase_V * x / impedanceSquare);
+        var currentSquare = (active * active) + (reactive * reactive);
+        var emfSquare = currentSquare * ((rInner * rInner) + (xInner * xInner));
+        return new PhaseFlow(this, slip, phase_V, active, reactive, currentSquare, emfSquare, gRotor, bRotor);
+    }
 }

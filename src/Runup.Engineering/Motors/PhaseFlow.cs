@@ -12,12 +12,14 @@ internal readonly struct PhaseFlow(
     double reactive_A,
     double currentSquare,
     double emfSquare,
-    double rotorConductance_siemens)
+    double rotorConductance_siemens,
+    double rotorSusceptance_siemens)
 {
     private readonly PhaseCircuit circuit = circuit;
     private readonly double currentSquare = currentSquare;
     private readonly double emfSquare = emfSquare;
     private readonly double rotorConductance_siemens = rotorConductance_siemens;
+    private readonly double rotorSusceptance_siemens = rotorSusceptance_siemens;
 
     internal double Slip { get; } = slip;
 
@@ -33,7 +35,7 @@ internal readonly struct PhaseFlow(
 
     internal double AirGapEmf_V => Math.Sqrt(emfSquare);
 
-    internal double RotorCurrent_A => Math.Sqrt(emfSquare * Math.Abs(rotorConductance_siemens * Slip / circuit.RotorResistance_ohm));
+    internal double RotorCurrent_A => Math.Sqrt(emfSquare) * double.Hypot(rotorConductance_siemens, rotorSusceptance_siemens);
 
     internal double Input_W => 3 * Phase_V * Active_A;
 

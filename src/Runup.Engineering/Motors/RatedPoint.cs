@@ -1,7 +1,10 @@
+using System.Runtime.InteropServices;
+
 namespace Runup.Engineering.Motors;
 
 /// <summary>The rated point that a circuit has to reproduce, as bare numbers per phase of the star equivalent.</summary>
-internal sealed record RatedPoint
+[StructLayout(LayoutKind.Auto)]
+internal readonly record struct RatedPoint
 {
     internal required double Output_W { get; init; }
 

@@ -11,7 +11,7 @@ public sealed class JobSchemaTests
     {
         var python = await PythonAsync();
         Assert.SkipUnless(python is not null, "jsonschema or PyYAML is not installed: apt-get install python3-jsonschema python3-yaml");
-        var root = FindRoot();
+        var root = RepositoryRoot.Folder;
         var run = (await OtherProgram.RunAsync(
             python,
             Path.Combine(AppContext.BaseDirectory, "Files", "job_schema.py"),
@@ -37,16 +37,5 @@ public sealed class JobSchemaTests
         }
 
         return null;
-    }
-
-    private static string FindRoot()
-    {
-        var folder = new DirectoryInfo(AppContext.BaseDirectory);
-        while (folder is not null && !File.Exists(Path.Combine(folder.FullName, "Runup.slnx")))
-        {
-            folder = folder.Parent;
-        }
-
-        return folder?.FullName ?? throw new InvalidOperationException("The tests run within the checkout.");
     }
 }

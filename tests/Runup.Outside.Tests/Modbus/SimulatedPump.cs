@@ -14,24 +14,13 @@ namespace Runup.Outside.Tests.Modbus;
 /// <summary>The demo's pump on its simulated drive, served on a port of its own.</summary>
 internal static class SimulatedPump
 {
-    internal static DriveProfile Profile { get; } = ProfileReader.ReadFile(Path.Combine(Root(), "data", "drives", "tern.drive.yaml"), new Problems("tern"))!;
+    internal static DriveProfile Profile { get; } = ProfileReader.ReadFile(Path.Combine(RepositoryRoot.Folder, "data", "drives", "tern.drive.yaml"), new Problems("tern"))!;
 
     internal static DriveHost Start(PacedTime time)
     {
-        var job = ((JobReading.Read)JobFile.Read(Path.Combine(Root(), "demo", "ostrevad", "swp-101.job.yaml"))).Job;
+        var job = ((JobReading.Read)JobFile.Read(Path.Combine(RepositoryRoot.Folder, "demo", "ostrevad", "swp-101.job.yaml"))).Job;
         var size = Profile.FindSize(job.Drive.Size.Value)!;
         var plant = RehearsalSystem.Of(JobContext.For(job, size.Rating))!;
         return DriveHost.Start(new VirtualDrive(Profile, size, plant), time, TimeProvider.System, new UnitId(1), new ModbusTcpServerOptions()).Host!;
-    }
-
-    private static string Root()
-    {
-        var root = AppContext.BaseDirectory;
-        while (!File.Exists(Path.Combine(root, "Runup.slnx")))
-        {
-            root = Path.GetDirectoryName(root)!;
-        }
-
-        return root;
     }
 }
