@@ -3,6 +3,7 @@ using Runup.Cli.Terminal;
 using Runup.Commissioning.Checks;
 using Runup.Engineering.Motors;
 using Runup.Engineering.Motors.Ensemble;
+using Runup.Quantities;
 
 namespace Runup.Cli.Checks;
 
@@ -27,7 +28,7 @@ internal static class MotorPage
 
     private static void AtRated(Page page, MotorPrediction best, MotorBands bands)
     {
-        page.Line("A plate does not determine a motor. Of a hundred motors that fit this one, five lie below the low figure and five above the high one.");
+        page.Line("A plate does not determine a motor: of a hundred that fit it, five lie below the low figure, five above the high one.");
         page.Line();
         static IReadOnlyList<string> Row(string what, Band<double> band, double bestFit, string unit) =>
             [what, Text(band.P05), Text(band.P50), Text(band.P95), Text(bestFit), unit];
@@ -35,7 +36,7 @@ internal static class MotorPage
             [new("at rated voltage and frequency"), new("low", Digits: true), new("middle", Digits: true), new("high", Digits: true), new("best fit", Digits: true), new("unit")],
             [
                 Row("full-load torque", bands.RatedTorque.As(torque => torque.NewtonMetres), best.RatedTorque.NewtonMetres, "N·m"),
-                Row("", bands.RatedTorque.As(torque => torque.NewtonMetres / NewtonMetresPerPoundFoot), best.RatedTorque.NewtonMetres / NewtonMetresPerPoundFoot, "lb·ft"),
+                ["", American(bands.RatedTorque.P05), American(bands.RatedTorque.P50), American(bands.RatedTorque.P95), American(best.RatedTorque), ""],
                 Row("full-load current", bands.RatedCurrent.As(current => current.Amperes), best.RatedCurrent.Amperes, "A"),
                 Row("power factor", bands.RatedPowerFactor.As(factor => factor.Ratio), best.RatedPowerFactor.Ratio, ""),
                 Row("efficiency", bands.RatedEfficiency.As(efficiency => efficiency.Ratio * 100), best.RatedEfficiency.Ratio * 100, "%"),
@@ -45,8 +46,6 @@ internal static class MotorPage
                 Row("breakdown torque", bands.BreakdownTorqueRatio.As(ratio => ratio.Value), best.BreakdownTorqueRatio.Value, "times rated"),
             ]);
     }
-
-    private const double NewtonMetresPerPoundFoot = 1.3558179483314004;
 
     private static void Circuit(Page page, EquivalentCircuit c)
     {
@@ -59,6 +58,8 @@ internal static class MotorPage
             page.Line($"Second cage beside the first: {Text(second.Resistance.Ohms)} Ω, {Text(second.Leakage.Ohms)} Ω.");
         }
     }
+
+    private static string American(Torque torque) => QuantityText.Write(torque, UnitSystem.UnitedStates, 4);
 
     private static string Text(double value) => value.ToString("G4", CultureInfo.InvariantCulture);
 }
