@@ -59,7 +59,7 @@ internal static class MotorPage
         }
     }
 
-    private static string American(Torque torque) => QuantityText.Write(torque, UnitSystem.UnitedStates, 4);
+    private static string American(Torque torque) => QuantityText.Write(Torque.Dimension, torque.NewtonMetres, UnitSystem.UnitedStates);
 
     private static string Text(double value) => value.ToString("G4", CultureInfo.InvariantCulture);
 }
