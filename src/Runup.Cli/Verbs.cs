@@ -3,6 +3,7 @@ using Runup.Cli.Demo;
 using Runup.Cli.Entry;
 using Runup.Cli.Handover;
 using Runup.Cli.Plan;
+using Runup.Cli.DriveProfiles;
 using Runup.Cli.Rehearsal;
 using Runup.Cli.Sheet;
 using Runup.Cli.Simulate;
@@ -61,5 +62,16 @@ internal static class Verbs
         config.AddCommand<HandoverCommand>("handover")
             .WithDescription("The report, and the file that restores the drive")
             .WithExample("handover", "swp-101.job.yaml");
+        config.AddBranch("profile", profile =>
+        {
+            profile.SetDescription("Drive profiles: look for what is wrong, make one from a manual's table or an EDS file, show one");
+            profile.AddExample("profile", "lint", "tern");
+            profile.AddCommand<LintCommand>("lint")
+                .WithDescription("Is the profile sound? Everything that is wrong, each with its line")
+                .WithExample("profile", "lint", "wren.drive.yaml");
+            profile.AddCommand<ShowCommand>("show")
+                .WithDescription("What a profile says: sizes, what its parameters mean, what it leaves open")
+                .WithExample("profile", "show", "tern");
+        });
     }
 }

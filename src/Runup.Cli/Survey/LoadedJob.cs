@@ -1,3 +1,4 @@
+using Runup.Cli.DriveProfiles;
 using Runup.Cli.Terminal;
 using Runup.Commissioning.Checks;
 using Runup.Commissioning.Survey;
@@ -70,19 +71,8 @@ internal sealed record LoadedJob(string Path, string Text, Job Job, DriveProfile
             throw new Complaint(ExitStatus.BadInput, $"{Place(path, text, "profile")} drive.profile: '{name}' is not a name; the name of a profile, without a folder, would do");
         }
 
-        var file = name + ProfileReader.Extension;
-        string[] folders = [folder, System.IO.Path.Combine(folder, "drives"), System.IO.Path.Combine(AppContext.BaseDirectory, "data", "drives")];
-        var found = folders.Select(f => System.IO.Path.Combine(f, file)).FirstOrDefault(File.Exists);
-        if (found is null)
-        {
-            var known = folders.Where(Directory.Exists)
-                .SelectMany(f => Directory.EnumerateFiles(f, "*" + ProfileReader.Extension))
-                .Select(f => System.IO.Path.GetFileName(f)[..^ProfileReader.Extension.Length])
-                .Distinct(StringComparer.Ordinal)
-                .Order(StringComparer.Ordinal);
-            throw new Complaint(ExitStatus.BadInput, $"{Place(path, text, "profile")} drive.profile: there is no profile '{name}' in the site's folder, its drives/ or the product's; one of these would do: {string.Join(", ", known)}");
-        }
-
+        var found = ProfileFolders.Find(folder, name)
+            ?? throw new Complaint(ExitStatus.BadInput, $"{Place(path, text, "profile")} drive.profile: there is no profile '{name}' in the site's folder, its drives/ or the product's; one of these would do: {string.Join(", ", ProfileFolders.Known(folder))}");
         var problems = new Problems(found);
         return ProfileReader.ReadFile(found, problems) ?? throw new Complaint(ExitStatus.BadInput, problems.InOrder().Select(p => p.ToString()));
     }

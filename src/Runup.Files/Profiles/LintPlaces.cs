@@ -5,9 +5,9 @@ namespace Runup.Files.Profiles;
 /// <summary>Puts what the lint finds at its line in the file.</summary>
 internal static class LintPlaces
 {
-    internal static void Report(DriveProfile profile, ParameterRows rows, Problems problems, Problems? cautions)
+    internal static void Report(IEnumerable<LintFinding> findings, ParameterRows rows, Problems problems, Problems? cautions)
     {
-        foreach (var finding in ProfileLint.Check(profile))
+        foreach (var finding in findings)
         {
             var into = finding.Severity == LintSeverity.Error ? problems : cautions;
             if (into is null)

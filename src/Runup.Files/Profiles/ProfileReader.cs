@@ -29,7 +29,14 @@ public static class ProfileReader
         return YamlTree.Read(text, problems) is { } root ? Read(root, before, problems, cautions) : null;
     }
 
-    private static DriveProfile? Read(YamlMap root, int before, Problems problems, Problems? cautions)
+    /// <summary>As <see cref="ReadFile"/>, and every value of every parameter goes through display and registers and must come back.</summary>
+    public static DriveProfile? LintFile(string path, Problems problems, Problems cautions)
+    {
+        var before = problems.Count;
+        return YamlTree.ReadFile(path, problems) is { } root ? Read(root, before, problems, cautions, everyValue: true) : null;
+    }
+
+    private static DriveProfile? Read(YamlMap root, int before, Problems problems, Problems? cautions, bool everyValue = false)
     {
         var file = new MapReader(root, problems);
         if (!IsKnownFormat(file))
@@ -68,7 +75,12 @@ public static class ProfileReader
             Trips = trips,
             Store = store,
         };
-        LintPlaces.Report(profile, rows, problems, cautions);
+        LintPlaces.Report(ProfileLint.Check(profile), rows, problems, cautions);
+        if (everyValue && problems.Count == before)
+        {
+            LintPlaces.Report(RoundTrip.Check(profile), rows, problems, cautions);
+        }
+
         return problems.Count == before ? profile : null;
     }
 

@@ -42,9 +42,25 @@ internal static class RangeLint
             yield return finding;
         }
 
-        foreach (var finding in Defaults(profile, parameter))
+        foreach (var finding in OfSizes(profile, parameter, form).Concat(Defaults(profile, parameter)))
         {
             yield return finding;
+        }
+    }
+
+    private static IEnumerable<LintFinding> OfSizes(DriveProfile profile, Parameter parameter, ParameterForm.Numeric form)
+    {
+        foreach (var size in profile.Sizes)
+        {
+            if (!size.Ranges.TryGetValue(parameter.Number, out var range))
+            {
+                continue;
+            }
+
+            if (range.Low < form.Low || range.High > form.High)
+            {
+                yield return ProfileLint.Error(parameter, null, $"the range {Shown(form, range.Low)} to {Shown(form, range.High)} of size `{size.Name}` goes beyond its own, {Shown(form, form.Low)} to {Shown(form, form.High)}", "a size may narrow a range; widen the row's");
+            }
         }
     }
 

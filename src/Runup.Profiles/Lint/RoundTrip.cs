@@ -4,7 +4,18 @@ namespace Runup.Profiles;
 public static class RoundTrip
 {
     // Beyond so many values of one parameter the ends, the default and evenly spread values are tried.
-    private const int AllUpTo = 100_000;
+    private const int AllUpTo = 10_000;
+
+    /// <summary>As <see cref="Check(DriveProfile, DriveSize)"/> on the first size, and on each other where its range or default is its own.</summary>
+    public static IReadOnlyList<LintFinding> Check(DriveProfile profile) =>
+    [
+        .. profile.Sizes.SelectMany((size, i) =>
+        {
+            var values = ParameterValues.Defaults(profile, size);
+            return profile.Parameters.Where(p => i == 0 || size.Ranges.ContainsKey(p.Number) || size.Defaults.ContainsKey(p.Number))
+                .Select(p => FirstLost(p, size, values)).OfType<LintFinding>();
+        }),
+    ];
 
     /// <summary>The parameters with a value that does not come back, each with the first such value; none in a sound profile.</summary>
     public static IReadOnlyList<LintFinding> Check(DriveProfile profile, DriveSize size)
