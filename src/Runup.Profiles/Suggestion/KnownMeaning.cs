@@ -1,0 +1,63 @@
+using Runup.Settings;
+
+namespace Runup.Profiles;
+
+/// <summary>A meaning with its phrases taken apart.</summary>
+internal sealed class KnownMeaning
+{
+    private readonly IReadOnlyList<Phrase> phrases;
+
+    internal KnownMeaning(TradeMeaning of, WordReader reader)
+    {
+        Of = of;
+        phrases = [.. of.Phrases.Select(p => Phrase.Of(p, reader))];
+        Choices = [.. of.Choices.SelectMany(c => c.Value.Select(text => (c.Key, Phrase.Of(text, reader))))];
+    }
+
+    internal TradeMeaning Of { get; }
+
+    internal IReadOnlyList<(string Choice, Phrase Phrase)> Choices { get; }
+
+    /// <summary>The phrase that the name says best.</summary>
+    internal (double Likeness, double Said, Phrase? Phrase) In(NameWords name)
+    {
+        (double Likeness, double Said, Phrase? Phrase) best = (0, 0, null);
+        foreach (var phrase in phrases)
+        {
+            var (likeness, said) = phrase.In(name);
+            if (likeness + (0.05 * said) > best.Likeness + (0.05 * best.Said))
+            {
+                best = (likeness, said, phrase);
+            }
+        }
+
+        return best;
+    }
+
+    /// <summary>The setting's choice that a choice of the table says; null where none is like it.</summary>
+    internal string? Counterpart(List<Spoken> label)
+    {
+        string? best = null;
+        var most = 0.0;
+        foreach (var (choice, phrase) in Choices)
+        {
+            var matched = 0.0;
+            var whole = 0.0;
+            foreach (var (word, weight, optional) in phrase.Parts)
+            {
+                var strength = label.Count == 0 ? 0 : label.Max(s => s.StrengthOf(word));
+                matched += weight * strength;
+                whole += optional ? 0 : weight;
+            }
+
+            var said = label.Sum(s => s.Weight);
+            var likeness = whole <= 0 || said <= 0 ? 0 : matched / whole * Math.Sqrt(Math.Min(1, matched / said));
+            if (likeness > most)
+            {
+                (best, most) = (choice, likeness);
+            }
+        }
+
+        return most >= 0.55 ? best : null;
+    }
+}

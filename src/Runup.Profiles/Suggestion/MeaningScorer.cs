@@ -1,0 +1,183 @@
+using Runup.Settings;
+
+namespace Runup.Profiles;
+
+/// <summary>Suggests for each row of a table which setting it means, from name, heading, unit, range, factory value, choices and access.</summary>
+/// <remarks>
+/// Each meaning, and each thing that is easily taken for one, is given a score: how well the name says one of its phrases, and
+/// what the figures say for it. Scores are logarithms of odds, against "something else" with 0. The settings are then given out so
+/// that the sum is greatest and none is given twice (but the two objects of a ramp that is stated as speed and time).
+/// The weights are fitted to tables of our own; no source.
+/// </remarks>
+public sealed class MeaningScorer
+{
+    private const double SlopeOfLikeness = 8;
+    private const double WorthOfWords = 0.35;
+    private const double Threshold = 4.9;
+    private const double SpoiledHeading = 2.5;
+    private const double Object = 9;
+
+    // So much is a suggestion still worth below "something else": it is offered with the low certainty that it has.
+    private const double Charity = 1.8;
+
+    private readonly WordReader reader;
+    private readonly List<KnownMeaning> meanings;
+
+    /// <summary>Makes a scorer of a vocabulary.</summary>
+    public MeaningScorer(TradeVocabulary vocabulary)
+    {
+        reader = new WordReader(vocabulary.Words);
+        meanings = [.. vocabulary.Meanings.Select(m => new KnownMeaning(m, reader))];
+    }
+
+    /// <summary>One suggestion for each row, in their order.</summary>
+    public IReadOnlyList<Suggestion> Suggest(IReadOnlyList<ListedParameter> rows)
+    {
+        var scores = new double[rows.Count][];
+        var phrases = new Phrase?[rows.Count][];
+        for (var i = 0; i < rows.Count; i++)
+        {
+            (scores[i], phrases[i]) = Scores(rows[i]);
+        }
+
+        var elses = scores.Select(Else).ToArray();
+        var settings = Enumerable.Range(0, meanings.Count).Where(m => meanings[m].Of.Setting is not null).ToList();
+        var worth = settings.Select(m => scores.Select((s, i) => s[m] - elses[i] + Charity).ToArray()).ToList();
+        var given = Assignment.Best(worth, rows.Count);
+        var meaningOf = new int[rows.Count];
+        Array.Fill(meaningOf, -1);
+        for (var k = 0; k < given.Length; k++)
+        {
+            if (given[k] >= 0)
+            {
+                meaningOf[given[k]] = settings[k];
+            }
+        }
+
+        ShareRamps(rows, meaningOf);
+        return [.. rows.Select((row, i) => meaningOf[i] < 0 ? Nothing(scores[i]) : Given(row, i, meaningOf, scores, phrases[i][meaningOf[i]]))];
+    }
+
+    /// <summary>Which of a setting's choices each choice of a row says; null where none is like it.</summary>
+    public IReadOnlyList<string?> Counterparts(ListedParameter row, Setting setting)
+    {
+        var meaning = meanings.First(m => m.Of.Setting == setting);
+        return [.. row.Choices.Select(c => meaning.Counterpart(reader.Read(c.Label)))];
+    }
+
+    private (double[] Scores, Phrase?[] Phrases) Scores(ListedParameter row)
+    {
+        var name = new NameWords(row, reader);
+        var evidence = new MeaningEvidence(row, [.. row.Choices.Select(c => reader.Read(c.Label))]);
+        var scores = new double[meanings.Count];
+        var phrases = new Phrase?[meanings.Count];
+        for (var m = 0; m < scores.Length; m++)
+        {
+            var meaning = meanings[m];
+            if (meaning.Of.Objects.Contains(row.Number, StringComparer.OrdinalIgnoreCase))
+            {
+                scores[m] = Object;
+                continue;
+            }
+
+            var (likeness, said, phrase) = meaning.In(name);
+            if (phrase is null)
+            {
+                scores[m] = -20;
+                continue;
+            }
+
+            phrases[m] = phrase;
+            var spoiled = name.HeadingSpoilers.Count(w => phrase.Parts.All(p => !string.Equals(p.Word, w, StringComparison.Ordinal)));
+            scores[m] = (SlopeOfLikeness * likeness) + (WorthOfWords * said) - Threshold + evidence.For(meaning) - (spoiled * SpoiledHeading);
+        }
+
+        return (scores, phrases);
+    }
+
+    // What speaks for none of the settings: something else altogether, or something that is easily taken for one.
+    private double Else(double[] scores)
+    {
+        var sum = 1.0;
+        for (var m = 0; m < scores.Length; m++)
+        {
+            if (meanings[m].Of.Setting is null)
+            {
+                sum += Math.Exp(scores[m]);
+            }
+        }
+
+        return Math.Log(sum);
+    }
+
+    // IEC 61800-7-201: 6048h and 6049h are a ramp each, of two objects, delta speed and delta time.
+    private void ShareRamps(IReadOnlyList<ListedParameter> rows, int[] meaningOf)
+    {
+        for (var i = 0; i < rows.Count; i++)
+        {
+            if (rows[i].Number.ToUpperInvariant() is "6048H:1" or "6048H:2" or "6049H:1" or "6049H:2")
+            {
+                meaningOf[i] = meanings.FindIndex(m => m.Of.Setting == (rows[i].Number[3] == '8' ? Setting.AccelerationTime : Setting.DecelerationTime));
+                for (var j = 0; j < rows.Count; j++)
+                {
+                    meaningOf[j] = j != i && meaningOf[j] == meaningOf[i] && !rows[j].Number.StartsWith(rows[i].Number[..4], StringComparison.Ordinal) ? -1 : meaningOf[j];
+                }
+            }
+        }
+    }
+
+    private Suggestion Given(ListedParameter row, int i, int[] meaningOf, double[][] scores, Phrase? phrase)
+    {
+        var mine = meaningOf[i];
+        var meaning = meanings[mine];
+        if (phrase is null)
+        {
+            return new Suggestion(meaning.Of.Setting, 0.99, $"object {row.Number} of IEC 61800-7-201");
+        }
+
+        var here = Math.Exp(scores[i][mine]);
+        var all = 1.0 + scores[i].Sum(Math.Exp);
+
+        // Another row may claim it, too; one that is something else more likely claims it less.
+        var rivals = 0.0;
+        var claim = here / all;
+        for (var r = 0; r < scores.Length; r++)
+        {
+            if (r != i && scores[r][mine] > -3)
+            {
+                var theirs = Math.Exp(scores[r][mine]);
+                rivals += theirs / (1.0 + scores[r].Sum(Math.Exp)) * theirs / (theirs + here);
+            }
+        }
+
+        var certainty = claim * claim / (claim + rivals);
+        return new Suggestion(meaning.Of.Setting, Math.Round(Math.Clamp(certainty, 0.01, 0.99), 2), Why(row, meaning, phrase));
+    }
+
+    private Suggestion Nothing(double[] scores)
+    {
+        var best = -1;
+        for (var m = 0; m < scores.Length; m++)
+        {
+            best = meanings[m].Of.Setting is null && scores[m] > 0 && (best < 0 || scores[m] > scores[best]) ? m : best;
+        }
+
+        return new Suggestion(null, 0, best < 0 ? "nothing like it in the vocabulary of settings" : $"no setting: {meanings[best].Of.Name.Replace('-', ' ')}");
+    }
+
+    private static string Why(ListedParameter row, KnownMeaning meaning, Phrase phrase)
+    {
+        var reasons = new List<string> { "it is named like \"" + string.Join(' ', phrase.Parts.Where(p => !p.Optional).Select(p => p.Word)) + "\"" };
+        if (row.Unit.Length > 0 && meaning.Of.Dimensions.Count > 0)
+        {
+            reasons.Add(ProfileUnit.Find(row.Unit) is { } unit && meaning.Of.Dimensions.Contains(unit.Dimension) ? $"counts in {row.Unit}" : $"but counts in {row.Unit}");
+        }
+
+        if (row.IsChosen && meaning.Choices.Count > 0)
+        {
+            reasons.Add($"has {row.Choices.Count} choices");
+        }
+
+        return string.Join(", ", reasons);
+    }
+}

@@ -1,0 +1,70 @@
+namespace Runup.Profiles;
+
+/// <summary>A parameter's name with the words around it: of its heading, and of what the table remarks.</summary>
+internal sealed class NameWords
+{
+    private const double HeadingLends = 0.75;
+    private const double RemarkLends = 0.45;
+    private const double SpoilerCounts = 2.5;
+
+    private readonly Dictionary<string, double> around = new(StringComparer.Ordinal);
+    private readonly HashSet<string> heading = new(StringComparer.Ordinal);
+    private readonly double[] foreign;
+
+    internal NameWords(ListedParameter parameter, WordReader reader)
+    {
+        Own = reader.Read(parameter.Name);
+        Lend(reader.Read(parameter.Remark.Length > 120 ? parameter.Remark[..120] : parameter.Remark), RemarkLends);
+        foreach (var spoken in Lend(reader.Read(parameter.Group), HeadingLends))
+        {
+            foreach (var (word, _) in spoken.Readings)
+            {
+                heading.Add(word);
+                if (reader.Spoils(word))
+                {
+                    HeadingSpoilers.Add(word);
+                }
+            }
+        }
+
+        foreign = [.. Own.Select(s => s.Readings.Any(r => reader.Spoils(r.Word)) ? SpoilerCounts * s.Weight : s.Readings.Any(r => heading.Contains(r.Word)) ? 0.5 * s.Weight : s.Weight)];
+    }
+
+    /// <summary>The words of the name itself.</summary>
+    internal List<Spoken> Own { get; }
+
+    /// <summary>Words of the heading that make something else of all beneath it.</summary>
+    internal HashSet<string> HeadingSpoilers { get; } = new(StringComparer.Ordinal);
+
+    /// <summary>What an unexplained word takes away.</summary>
+    internal double Foreign(int place) => foreign[place];
+
+    /// <summary>How far the surroundings lend a word that the name does not say.</summary>
+    internal double Around(string word) => around.GetValueOrDefault(word);
+
+    /// <summary>The place of a word in the name that nothing has used yet; -1 where there is none.</summary>
+    internal int Place(string word, ReadOnlySpan<bool> used, out double strength)
+    {
+        strength = 0;
+        var best = -1;
+        for (var i = 0; i < Own.Count; i++)
+        {
+            if (!used[i] && Own[i].StrengthOf(word) is var found && found > strength)
+            {
+                (best, strength) = (i, found);
+            }
+        }
+
+        return best;
+    }
+
+    private List<Spoken> Lend(List<Spoken> spoken, double share)
+    {
+        foreach (var (word, strength) in spoken.SelectMany(s => s.Readings))
+        {
+            around[word] = Math.Max(around.GetValueOrDefault(word), share * strength);
+        }
+
+        return spoken;
+    }
+}
