@@ -69,6 +69,9 @@ internal static class Verbs
             profile.AddCommand<LintCommand>("lint")
                 .WithDescription("Is the profile sound? Everything that is wrong, each with its line")
                 .WithExample("profile", "lint", "wren.drive.yaml");
+            profile.AddCommand<ImportCommand>("import")
+                .WithDescription("Make the draft of a profile from a manual's table (csv, xlsx, pasted text) or an EDS file, with what each row may mean; without --to it only shows")
+                .WithExample("profile", "import", "manual.csv", "--to", "wren.drive.yaml");
             profile.AddCommand<ShowCommand>("show")
                 .WithDescription("What a profile says: sizes, what its parameters mean, what it leaves open")
                 .WithExample("profile", "show", "tern");

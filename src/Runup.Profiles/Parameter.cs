@@ -1,3 +1,5 @@
+using Runup.Settings;
+
 namespace Runup.Profiles;
 
 /// <summary>One parameter of a drive, as its manual's table tells it.</summary>
@@ -41,6 +43,9 @@ public sealed record Parameter
 
     /// <summary>The make-independent settings that it carries; null where it carries none.</summary>
     public Meaning? Meaning { get; init; }
+
+    /// <summary>Settings that it may carry, which nobody has confirmed: nothing is written for them.</summary>
+    public IReadOnlyList<Setting> Perhaps { get; init; } = [];
 
     /// <summary>Numbers of parameters that the manual wants entered before it.</summary>
     public IReadOnlyList<string> After { get; init; } = [];

@@ -34,7 +34,7 @@ public sealed class UsageTests
         using var scratch = new Scratch();
         var run = await RunupProgram.Call(scratch.Folder, "--help");
         run.Status.ShouldBe(0);
-        foreach (var verb in (string[])["demo", "new", "motor", "check", "settings", "sheet", "rehearse", "simulate", "read", "enter", "restore", "handover"])
+        foreach (var verb in (string[])["demo", "new", "motor", "check", "settings", "sheet", "rehearse", "simulate", "read", "enter", "restore", "handover", "profile"])
         {
             run.Output.ShouldContain(verb);
         }
@@ -53,6 +53,7 @@ public sealed class UsageTests
     [InlineData("enter")]
     [InlineData("restore")]
     [InlineData("handover")]
+    [InlineData("profile")]
     public async Task Help_of_each_verb_has_an_example(string verb)
     {
         using var scratch = new Scratch();

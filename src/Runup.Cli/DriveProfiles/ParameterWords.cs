@@ -32,6 +32,7 @@ internal static class ParameterWords
 
     internal static string Meaning(Parameter parameter) => parameter.Meaning switch
     {
+        null when parameter.Perhaps.Count > 0 => "perhaps " + string.Join(" with ", parameter.Perhaps.Select(s => s.Name)) + " (not confirmed)",
         null => "",
         Meaning.Quantity q => q.Setting.Name + Conversion(q.Conversion),
         var m => string.Join(" with ", m.Settings.Select((Setting s) => s.Name)),

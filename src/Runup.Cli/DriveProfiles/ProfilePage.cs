@@ -44,7 +44,7 @@ internal static class ProfilePage
     private static void Parameters(Page page, DriveProfile profile, DriveSize size, bool all)
     {
         var held = ParameterValues.Defaults(profile, size);
-        foreach (var group in profile.Parameters.Where(p => all || p.Meaning is not null).GroupBy(p => p.Group, StringComparer.Ordinal))
+        foreach (var group in profile.Parameters.Where(p => all || p.Meaning is not null || p.Perhaps.Count > 0).GroupBy(p => p.Group, StringComparer.Ordinal))
         {
             page.Heading(group.Key);
             page.Table(

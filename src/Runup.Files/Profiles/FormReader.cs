@@ -7,24 +7,24 @@ namespace Runup.Files.Profiles;
 /// <summary>Reads what values a parameter takes, and what they mean: a number with its scale and range, or choices.</summary>
 internal static class FormReader
 {
-    internal static (ParameterForm? Form, Meaning? Meaning) Read(MapReader map, IReadOnlyList<Setting>? settings, ChoiceLists lists) =>
-        map.Node("choices") is { } choices ? ReadChoices(map, choices, settings, lists) : ReadNumber(map, settings);
+    internal static (ParameterForm? Form, Meaning? Meaning) Read(MapReader map, IReadOnlyList<Setting>? settings, ChoiceLists lists, bool isGuessed) =>
+        map.Node("choices") is { } choices ? ReadChoices(map, choices, settings, lists, isGuessed) : ReadNumber(map, settings, isGuessed);
 
-    private static (ParameterForm? Form, Meaning? Meaning) ReadChoices(MapReader map, YamlNode node, IReadOnlyList<Setting>? settings, ChoiceLists lists)
+    private static (ParameterForm? Form, Meaning? Meaning) ReadChoices(MapReader map, YamlNode node, IReadOnlyList<Setting>? settings, ChoiceLists lists, bool isGuessed)
     {
         if (lists.Find(node, map.Problems) is not { } list || settings is null)
         {
             return (null, null);
         }
 
-        // A list that rows share says what its values stand for; a row without meaning has no use for that.
-        var problems = settings.Count == 0 && list != node ? new Problems("") : map.Problems;
+        // A list that rows share, and a row whose meaning is guessed, say what their values stand for; a row without meaning has no use for that.
+        var problems = settings.Count == 0 && (list != node || isGuessed) ? new Problems("") : map.Problems;
         var reader = new NamedValueReader(settings, problems);
         reader.Read(list, labelled: true);
         return (new ParameterForm.Choices(reader.Values), settings.Count == 0 ? null : new Meaning.Choice(settings, reader.Counterparts));
     }
 
-    private static (ParameterForm? Form, Meaning? Meaning) ReadNumber(MapReader map, IReadOnlyList<Setting>? settings)
+    private static (ParameterForm? Form, Meaning? Meaning) ReadNumber(MapReader map, IReadOnlyList<Setting>? settings, bool isGuessed)
     {
         var scale = Scale(map, needed: "the display's value of one count, such as `0.1`, or `choices`, would do");
         var unit = Unit(map, scale ?? DisplayScale.Of(1));
@@ -37,7 +37,7 @@ internal static class FormReader
         }
 
         var conversion = ConversionReader.Read(map);
-        var specials = new NamedValueReader(settings ?? [], map.Problems);
+        var specials = new NamedValueReader(settings ?? [], isGuessed ? new Problems("") : map.Problems);
         if (map.Group("special") is { } special)
         {
             specials.Read(special.Map, labelled: false);

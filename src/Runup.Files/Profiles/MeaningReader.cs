@@ -9,9 +9,9 @@ namespace Runup.Files.Profiles;
 internal static class MeaningReader
 {
     /// <summary>The settings of <c>means</c>, none where it is missing; null with a problem where one is unknown.</summary>
-    internal static IReadOnlyList<Setting>? Settings(MapReader map)
+    internal static IReadOnlyList<Setting>? Settings(MapReader map, string key = "means")
     {
-        if (map.Node("means") is not { } node)
+        if (map.Node(key) is not { } node)
         {
             return [];
         }
@@ -36,6 +36,18 @@ internal static class MeaningReader
         }
 
         return settings;
+    }
+
+    /// <summary>The settings of <c>perhaps</c>, which an import guessed and nobody has confirmed.</summary>
+    internal static IReadOnlyList<Setting> Perhaps(MapReader map)
+    {
+        var perhaps = Settings(map, "perhaps") ?? [];
+        if (perhaps.Count > 0 && map.Map.Find("means") is not null)
+        {
+            map.Fault("perhaps", "a guess beside what is confirmed", "keep `means`, and leave `perhaps` out");
+        }
+
+        return perhaps;
     }
 
     /// <summary>The meaning of a number; null with a problem where the setting has choices and only special values could say them.</summary>

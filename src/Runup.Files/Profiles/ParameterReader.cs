@@ -69,7 +69,8 @@ internal static class ParameterReader
         var needsRestart = map.Flag("needs-restart") ?? false;
         var after = map.List("after").Select(n => n.AsText(map.Problems)).OfType<string>().ToList();
         var settings = MeaningReader.Settings(map);
-        var (form, meaning) = FormReader.Read(map, settings, lists);
+        var perhaps = MeaningReader.Perhaps(map);
+        var (form, meaning) = FormReader.Read(map, settings, lists, isGuessed: perhaps.Count > 0);
         var raw = Default(map, form, out var bySize);
         map.Done();
         if (map.Problems.Count > before || number is null || name is null || register is null || form is null || raw is null)
@@ -92,6 +93,7 @@ internal static class ParameterReader
             NeedsRestart = needsRestart,
             Default = raw.Value,
             Meaning = meaning,
+            Perhaps = perhaps,
             After = after,
         };
         return new ParameterRow(parameter, map.Map, bySize, map.Problems);

@@ -110,6 +110,7 @@ public static class ProfileSchema
         ("choices", new JsonObject { ["anyOf"] = new JsonArray(Choices(label: true), Text("One of the lists")) }),
         ("default", Scalar("Factory value as the display shows it; of choices the value in the register; or by-size")),
         ("means", new JsonObject { ["anyOf"] = new JsonArray(SettingName(), List("Settings that it chooses together", SettingName())) }),
+        ("perhaps", new JsonObject { ["anyOf"] = new JsonArray(SettingName(), List("Settings that it may choose together", SettingName())), ["description"] = "What an import guessed; nothing is entered for it until it is called means" }),
         ("counted-over", Number("A ramp: parameter with the frequency to which the drive counts from 0")),
         ("part-of", Number("Parameter of which the value is a part")),
         ("absolute-of", Number("The setting is a part, the parameter an absolute value: parameter with the whole")),

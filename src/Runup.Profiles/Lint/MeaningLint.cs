@@ -33,6 +33,16 @@ internal static class MeaningLint
         }
     }
 
+    /// <summary>What was guessed and not confirmed: the settings are as good as not offered.</summary>
+    internal static IEnumerable<LintFinding> Guessed(DriveProfile profile)
+    {
+        var guessed = profile.Parameters.Where(p => p.Perhaps.Count > 0).ToList();
+        if (guessed.Count > 0)
+        {
+            yield return ProfileLint.Caution(guessed[0].Number, "perhaps", $"what {guessed.Count} {(guessed.Count == 1 ? "row means is" : "rows mean is")} guessed and not confirmed, so that nothing is entered for {(guessed.Count == 1 ? "it" : "them")}", "compare each with the manual, and call `perhaps` `means` where it is right");
+        }
+    }
+
     private static bool IsSpeedChange(IReadOnlyList<Parameter> carrying) =>
         carrying.Count == 2
         && carrying.Count(p => p.Meaning is Meaning.Quantity { Conversion: Conversion.SpeedChange }) == 1

@@ -10,6 +10,7 @@ public static class ProfileLint
         .. RangeLint.Check(profile),
         .. RegisterLint.Check(profile),
         .. MeaningLint.Check(profile),
+        .. MeaningLint.Guessed(profile),
         .. UnitLint.Check(profile),
         .. OrderLint.Check(profile),
         .. EssentialsLint.Check(profile),

@@ -1,5 +1,3 @@
-using Runup.Settings;
-
 namespace Runup.Profiles;
 
 /// <summary>A meaning with its phrases taken apart.</summary>

@@ -167,7 +167,7 @@ public sealed class MeaningScorer
 
     private static string Why(ListedParameter row, KnownMeaning meaning, Phrase phrase)
     {
-        var reasons = new List<string> { "it is named like \"" + string.Join(' ', phrase.Parts.Where(p => !p.Optional).Select(p => p.Word)) + "\"" };
+        var reasons = new List<string> { $"it is named like \"{phrase.Text}\"" };
         if (row.Unit.Length > 0 && meaning.Of.Dimensions.Count > 0)
         {
             reasons.Add(ProfileUnit.Find(row.Unit) is { } unit && meaning.Of.Dimensions.Contains(unit.Dimension) ? $"counts in {row.Unit}" : $"but counts in {row.Unit}");

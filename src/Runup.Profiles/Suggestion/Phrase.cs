@@ -1,8 +1,9 @@
 namespace Runup.Profiles;
 
 /// <summary>One way in which a meaning is named.</summary>
+/// <param name="Text">As people say it.</param>
 /// <param name="Parts">Its words, with how much each says, and whether it may be left out.</param>
-internal sealed record Phrase(IReadOnlyList<(string Word, double Weight, bool Optional)> Parts)
+internal sealed record Phrase(string Text, IReadOnlyList<(string Word, double Weight, bool Optional)> Parts)
 {
     private readonly double whole = Parts.Where(p => !p.Optional).Sum(p => p.Weight);
 
@@ -13,12 +14,12 @@ internal sealed record Phrase(IReadOnlyList<(string Word, double Weight, bool Op
         {
             foreach (var spoken in reader.Read(piece))
             {
-                var word = spoken.Readings.Count > 0 ? spoken.Readings[0].Word : spoken.Text;
+                var word = spoken.Readings.Count > 0 ? spoken.Readings.MaxBy(r => r.Strength).Word : spoken.Text;
                 parts.Add((word, reader.Weight(word), optional));
             }
         }
 
-        return new Phrase(parts);
+        return new Phrase(string.Join(' ', Pieces(text).Where(p => !p.Optional).Select(p => p.Piece.Trim()).Where(p => p.Length > 0)), parts);
     }
 
     /// <summary>How well a name says this phrase, 0 to 1, and how much the words that agree say.</summary>

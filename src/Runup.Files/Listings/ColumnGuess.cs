@@ -1,0 +1,93 @@
+namespace Runup.Files.Listings;
+
+/// <summary>Guesses from headings and contents what each column of a table holds.</summary>
+internal static class ColumnGuess
+{
+    private const int RowsLookedAt = 60;
+
+    internal static Columns Of(ListingGrid grid, IReadOnlyDictionary<ColumnRole, int> told)
+    {
+        var (headers, body) = Header(grid);
+        var titles = Enumerable.Range(0, grid.Width).Select(c => string.Join(' ', headers.Select(h => h[c]).Where(t => t.Length > 0))).ToList();
+        var roles = new ColumnRole?[grid.Width];
+        var worths = new List<(int Column, ColumnRole Role, double Worth)>();
+        for (var column = 0; column < grid.Width; column++)
+        {
+            var cells = body.Select(r => r[column]).Where(c => c.Length > 0).Take(400).ToList();
+            var said = headers.Select(h => Headings.Read(h[column])).Append(Headings.Read(titles[column])).OfType<(ColumnRole Role, double Worth)>().ToList();
+            foreach (var role in Enum.GetValues<ColumnRole>())
+            {
+                var heading = said.Where(s => s.Role == role).Select(s => s.Worth).DefaultIfEmpty(0).Max();
+                var fit = ColumnContents.Fit(role, cells);
+                var worth = (1.5 * heading) + (headers.Count == 0 || heading > 0 ? fit : 0.55 * fit) - (heading > 0 && fit <= 0.02 && cells.Count > 3 && role is ColumnRole.Number or ColumnRole.Low or ColumnRole.High ? 1 : 0);
+                if (worth > (headers.Count == 0 ? 0.45 : said.Count > 0 ? 0.6 : 0.4) && cells.Count > 0)
+                {
+                    worths.Add((column, role, worth));
+                }
+            }
+        }
+
+        foreach (var (role, column) in told)
+        {
+            roles[column] = role;
+            worths.RemoveAll(w => w.Column == column || w.Role == role);
+        }
+
+        foreach (var (column, role, _) in worths.OrderByDescending(w => w.Worth).ThenBy(w => w.Column))
+        {
+            if (roles[column] is null && (!roles.Contains(role) || role == ColumnRole.Remark))
+            {
+                roles[column] = role;
+            }
+        }
+
+        Settle(roles, told);
+        return new Columns(roles, titles, headers.Count > 0 ? headers[0].Line : null);
+    }
+
+    // A table without a column of names has them in what was taken for remarks; without a number there is no table.
+    private static void Settle(ColumnRole?[] roles, IReadOnlyDictionary<ColumnRole, int> told)
+    {
+        if (!roles.Contains(ColumnRole.Name) && !told.ContainsKey(ColumnRole.Name) && Array.IndexOf(roles, ColumnRole.Remark) is >= 0 and var remark)
+        {
+            roles[remark] = ColumnRole.Name;
+        }
+    }
+
+    /// <summary>The row, or two rows, that name the columns; and the rows beneath.</summary>
+    private static (IReadOnlyList<ListingRow> Headers, IReadOnlyList<ListingRow> Body) Header(ListingGrid grid)
+    {
+        var best = (Place: -1, Count: 1.6);
+        for (var i = 0; i < Math.Min(grid.Rows.Count, RowsLookedAt); i++)
+        {
+            var row = grid.Rows[i];
+            var said = row.Filled.Select(c => Headings.Read(row[c])).OfType<(ColumnRole Role, double Worth)>().ToList();
+            var count = said.Select(s => s.Role).Distinct().Count() - (0.5 * row.Filled.Count(c => row[c].Any(char.IsAsciiDigit)));
+            best = count > best.Count ? (i, count) : best;
+        }
+
+        if (best.Place < 0)
+        {
+            return ([], grid.Rows);
+        }
+
+        var headers = new List<ListingRow> { grid.Rows[best.Place] };
+        var below = best.Place + 1 < grid.Rows.Count ? grid.Rows[best.Place + 1] : null;
+        if (below is not null && IsSecond(below))
+        {
+            headers.Add(below);
+        }
+        else if (best.Place > 0 && IsAbove(grid.Rows[best.Place - 1], grid.Rows[best.Place]))
+        {
+            headers.Insert(0, grid.Rows[best.Place - 1]);
+        }
+
+        return (headers, [.. grid.Rows.Where(r => r.Line > headers[^1].Line)]);
+    }
+
+    private static bool IsSecond(ListingRow row) =>
+        row.Filled.Count > 0 && row.Filled.All(c => Headings.Read(row[c]) is not null || UnitCell.Read(row[c]) is not null) && row.Filled.All(c => !row[c].Any(char.IsAsciiDigit));
+
+    private static bool IsAbove(ListingRow above, ListingRow header) =>
+        above.Filled.Count >= 2 && above.Filled.All(c => Headings.Read(above[c]) is not null) && above.Filled.Any(c => header[c].Length == 0);
+}
