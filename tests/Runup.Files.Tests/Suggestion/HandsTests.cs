@@ -1,4 +1,4 @@
-using Runup.Files.Listings;
+using Runup.Profiles;
 
 namespace Runup.Files.Tests.Suggestion;
 
@@ -24,6 +24,6 @@ public sealed class HandsTests
         bars.WrongPart.ShouldBeLessThanOrEqualTo(0.02, string.Join('\n', bars.Misses));
     }
 
-    private static string Line(Runup.Profiles.ListedParameter p) =>
+    private static string Line(ListedParameter p) =>
         $"{p.Line}: {p.Number} | {p.Group} | {p.Name} | {p.Unit} | x{p.Scale} | {p.Low}..{p.High} | {p.Default} | {string.Join(" ", p.Choices.Select(c => $"{c.Raw}={c.Label}"))} | {p.Access} | {p.Register} | {p.Width} {p.Signed}";
 }
