@@ -23,6 +23,7 @@ public sealed class ModbusDriveLink : IDriveLink
     private readonly KnownValues known = new();
     private readonly StatusReading status;
     private readonly Commanding commanding;
+    private readonly WritePatience patience;
 
     /// <summary>Makes a link on a connection, which it then owns.</summary>
     /// <param name="client">The connection.</param>
@@ -34,6 +35,7 @@ public sealed class ModbusDriveLink : IDriveLink
     {
         ArgumentNullException.ThrowIfNull(profile);
         (this.client, this.unit, this.profile, this.time, Description) = (client, unit, profile, time, description);
+        patience = new(time);
         status = new(client, unit, profile, known);
         commanding = new(client, unit, profile, known, status, time);
     }
@@ -56,7 +58,7 @@ public sealed class ModbusDriveLink : IDriveLink
         var batches = new Queue<RegisterBatch>(RegisterBatches.Of(parameters, profile));
         while (batches.TryDequeue(out var batch))
         {
-            var outcome = await WhileBusy(() => client.ReadHoldingRegistersAsync(unit, batch.Range, cancellationToken: cancellation), cancellation);
+            var outcome = await WhileBusy(() => patience.Heard(client.ReadHoldingRegistersAsync(unit, batch.Range, cancellationToken: cancellation)), cancellation);
             if (outcome is ModbusOutcome<RegisterValues>.Refused { Code: var code } && code == ExceptionCode.ServerDeviceBusy)
             {
                 // It says nothing of these registers, and would say it of each of them.
@@ -122,14 +124,14 @@ public sealed class ModbusDriveLink : IDriveLink
         var address = new RegisterAddress(parameter.Register);
         if (words is [var word])
         {
-            var single = await WhileBusy(() => client.WriteRegisterAsync(unit, address, word, timeout, cancellation), cancellation);
+            var single = await WhileBusy(() => patience.Over(timeout, wait => client.WriteRegisterAsync(unit, address, word, wait, cancellation)), cancellation);
             if (single is not ModbusOutcome<RegisterRange>.Refused { Code: var code } || code != ExceptionCode.IllegalFunction)
             {
                 return single.AsWritten();
             }
         }
 
-        var several = await WhileBusy(() => client.WriteRegistersAsync(unit, address, new RegisterValues(words), timeout, cancellation), cancellation);
+        var several = await WhileBusy(() => patience.Over(timeout, wait => client.WriteRegistersAsync(unit, address, new RegisterValues(words), wait, cancellation)), cancellation);
         return several.AsWritten();
     }
 

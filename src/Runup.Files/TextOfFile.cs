@@ -39,7 +39,7 @@ internal static class TextOfFile
         }
         catch (Exception e) when (e is FileNotFoundException or DirectoryNotFoundException)
         {
-            problems.AddForFile("there is no such file", "check the name");
+            problems.AddForFile("there is no such file", Longer(path) is { } longer ? $"{longer} would do" : "check the name");
         }
         catch (UnauthorizedAccessException)
         {
@@ -51,6 +51,18 @@ internal static class TextOfFile
         }
 
         return null;
+    }
+
+    // A name without its ending is the commonest slip.
+    private static string? Longer(string path)
+    {
+        var folder = Path.GetDirectoryName(path) is { Length: > 0 } named ? named : ".";
+        var start = Path.GetFileName(path) + ".";
+        return Directory.Exists(folder)
+            ? Directory.EnumerateFiles(folder, "*", new EnumerationOptions { IgnoreInaccessible = true }).Select(f => Path.GetFileName(f)).Where(n => n.StartsWith(start, StringComparison.OrdinalIgnoreCase))
+                .OrderBy(n => n.EndsWith(".job.yaml", StringComparison.OrdinalIgnoreCase) ? 0 : 1).ThenBy(n => n, StringComparer.Ordinal)
+                .Select(n => Path.Combine(Path.GetDirectoryName(path) ?? "", n)).FirstOrDefault()
+            : null;
     }
 
     /// <summary>A file's bytes, and at most one more than the limit: the length of a pipe or a device is no guide.</summary>

@@ -44,6 +44,22 @@ public sealed class HandoverTests
         restore.Parameters.Single(p => p.Parameter == "107").Display.ShouldBe("1460");
     }
 
+    [Fact]
+    public async Task Tags_that_differ_only_in_signs_have_files_of_their_own()
+    {
+        using var scratch = new Scratch();
+        var names = new List<string>();
+        foreach (var (tag, name) in ((string, string)[])[("SWP/101", "a"), ("SWP 101", "b"), ("SWP-101", "c")])
+        {
+            var job = scratch.Write($"{name}.job.yaml", await File.ReadAllTextAsync(scratch.DemoJob(text => text.Replace("tag: SWP-101", $"tag: {tag}", StringComparison.Ordinal))));
+            var run = await RunupProgram.Call(scratch.Folder, "handover", job, "--json");
+            names.Add(Path.GetFileName(run.Json.GetProperty("report").GetString()!));
+        }
+
+        names.Distinct(StringComparer.OrdinalIgnoreCase).Count().ShouldBe(3);
+        names[2].ShouldBe("SWP-101.handover.html");
+    }
+
     private static List<(string Hash, string Body)> Bodies(string database)
     {
         using var connection = new SqliteConnection($"Data Source={database};Mode=ReadOnly;Pooling=False");

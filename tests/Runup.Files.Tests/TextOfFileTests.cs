@@ -14,6 +14,19 @@ public sealed class TextOfFileTests : IDisposable
         Problem(Path.Combine(folder, "none.yaml")).ShouldBe("x:1:1 (file): there is no such file; check the name");
 
     [Fact]
+    public void A_name_without_its_ending_is_completed()
+    {
+        foreach (var name in (string[])["bl-1.csv", "BL-1.job.yaml", "bl-12.job.yaml"])
+        {
+            File.WriteAllText(Path.Combine(folder, name), "");
+        }
+
+        Problem(Path.Combine(folder, "bl-1")).ShouldBe($"x:1:1 (file): there is no such file; {Path.Combine(folder, "BL-1.job.yaml")} would do");
+        Problem(Path.Combine(folder, "bl-2")).ShouldEndWith("check the name");
+        Problem(Path.Combine(folder, "no-folder", "bl-1")).ShouldEndWith("check the name");
+    }
+
+    [Fact]
     public void A_folder_is_not_a_file() => Problem(folder).ShouldContain("it is a folder");
 
     [Fact]

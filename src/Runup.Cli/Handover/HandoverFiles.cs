@@ -90,6 +90,10 @@ internal sealed record HandoverFiles(HandoverModel Model, string Report, string?
         return file;
     }
 
-    // A tag may hold what no file system takes.
-    private static string FileName(string tag) => string.Concat(tag.Select(c => char.IsAsciiLetterOrDigit(c) || c is '-' or '_' or '.' ? c : '-'));
+    // A tag may hold what no file system takes; two tags that differ only in that still have files of their own.
+    private static string FileName(string tag)
+    {
+        var plain = string.Concat(tag.Select(c => char.IsAsciiLetterOrDigit(c) || c is '-' or '_' or '.' ? c : '-'));
+        return string.Equals(plain, tag, StringComparison.Ordinal) ? plain : $"{plain}~{Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(tag)))[..6]}";
+    }
 }

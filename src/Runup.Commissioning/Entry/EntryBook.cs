@@ -53,11 +53,24 @@ internal sealed class EntryBook(EntrySheet sheet)
         leftOut.Remove(number);
     }
 
-    /// <summary>A line that was not entered, by a person's decision.</summary>
-    public void LeftOut(string number, WriteOutcome outcome)
+    /// <summary>A line that is not entered: what the drive held of it before still stands.</summary>
+    public WriteOutcome LeftOut(EntryLine line, string why)
     {
-        outcomes[number] = outcome;
-        leftOut.Add(number);
+        leftOut.Add(line.Number);
+        return outcomes[line.Number] = Held(line.Number) is { } held ? new WriteOutcome.Differs(held, why) : new WriteOutcome.Unverified(why);
+    }
+
+    /// <summary>Leaves a line out whose digits would mean something else, since what chooses their unit is not as the sheet asks; whether it did.</summary>
+    public bool LeftOutForItsUnit(EntryLine line)
+    {
+        var chooser = EntryOrder.UnitChosenBy(line.Parameter);
+        if (chooser is null || sheet.Lines.FirstOrDefault(l => l.Number == chooser && Differs(l)) is not { } open)
+        {
+            return false;
+        }
+
+        LeftOut(line, $"not entered, since it stands in a unit that {open.Parameter} chooses, and that is not as the sheet asks");
+        return true;
     }
 
     /// <summary>Whether a value was entered and not left out.</summary>

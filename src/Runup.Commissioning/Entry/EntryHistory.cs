@@ -7,6 +7,8 @@ namespace Runup.Commissioning.Entry;
 /// <summary>What the record of a set tells about entry: what was found first, and an entry that was cut off.</summary>
 public sealed record EntryHistory
 {
+    private bool written;
+
     private EntryHistory()
     {
     }
@@ -28,6 +30,10 @@ public sealed record EntryHistory
     {
         RecordBody.ParametersRead { Moment: Moments.AsFound } read when !AsFound.ContainsKey(read.Identity) =>
             this with { AsFound = AsFound.Add(read.Identity, Known(read)) },
+        // What a person did not look at first is still as found when it is read later, as long as nothing was written.
+        RecordBody.ParametersRead read when !written && AsFound.TryGetValue(read.Identity, out var first) =>
+            this with { AsFound = AsFound.SetItem(read.Identity, Known(read).With(first)) },
+        RecordBody.WriteIntended intended => this with { written = true, Open = Open?.And(intended) },
         RecordBody.EntryBegun { Resumed: true } begun when Open is { } open => this with { Open = open with { SheetSha256 = begun.SheetSha256 } },
         RecordBody.EntryBegun begun => this with { Open = new(begun.SheetSha256) },
         RecordBody.EntryEnded => this with { Open = null },

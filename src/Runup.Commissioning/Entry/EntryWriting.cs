@@ -36,6 +36,11 @@ internal sealed class EntryWriting(EntrySession session)
     {
         cancellation.ThrowIfCancellationRequested();
         var line = task.Sheet.Lines[place];
+        if (book.LeftOutForItsUnit(line))
+        {
+            return null;
+        }
+
         if (await session.Gate([line], cancellation) is { } closed)
         {
             return closed;

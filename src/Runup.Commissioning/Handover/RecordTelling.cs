@@ -68,7 +68,7 @@ internal sealed class RecordTelling
             held.Clear();
         }
 
-        found.TryAdd(read.Body.Identity, read);
+        found[read.Body.Identity] = found.TryGetValue(read.Body.Identity, out var first) ? AndWhatWasNotLookedAt(first, read) : read;
         story = story with { AsFound = found[read.Body.Identity], LastRead = read };
         if (read.Body.Moment is Moments.AfterPowerCycle && cycled)
         {
@@ -80,6 +80,15 @@ internal sealed class RecordTelling
             Hold(number, value);
         }
     }
+
+    // What a person did not look at first is still as found when it is read later, as long as nothing was written.
+    private At<RecordBody.ParametersRead> AndWhatWasNotLookedAt(At<RecordBody.ParametersRead> first, At<RecordBody.ParametersRead> later) => writes.Count > 0 ? first : first with
+    {
+        Body = first.Body with
+        {
+            Values = later.Body.Values.Concat(first.Body.Values.Where(v => v.Value is not null)).GroupBy(v => v.Key, v => v.Value, StringComparer.Ordinal).ToDictionary(g => g.Key, g => g.Last(), StringComparer.Ordinal),
+        },
+    };
 
     private void Hold(string number, long? value)
     {

@@ -218,6 +218,17 @@ public sealed class EntryTests
     }
 
     [Fact]
+    public void A_value_in_a_unit_that_was_not_taken_is_not_written_in_another()
+    {
+        site.Drive.RefusesToWrite.Add("131");
+        var report = site.Enter();
+        report.Failed.Select(f => f.Parameter).Order().ShouldBe(["104", "131"]);
+        report.Written.ShouldNotContain("104");
+        site.Sent("write").ShouldNotContain(o => o.What == "104");
+        site.Drive.Held["104"].ShouldBe(400);
+    }
+
+    [Fact]
     public void A_value_that_reads_otherwise_after_a_unit_changed_is_written_although_it_seemed_right_before()
     {
         site.Drive.Held = site.Drive.Held.With("104", 1000);

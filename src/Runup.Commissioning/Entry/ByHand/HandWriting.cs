@@ -26,9 +26,8 @@ internal sealed class HandWriting(EntryTask task, EntryBook book, HandLook look,
             return HandTurn.PassedBy;
         }
 
-        if (UnitNotChosen(line) is { } chooser)
+        if (book.LeftOutForItsUnit(line))
         {
-            book.LeftOut(line.Number, Left(line, $"not entered, since it stands in a unit that {chooser} chooses, and that is not as the sheet asks"));
             return HandTurn.PassedBy;
         }
 
@@ -77,12 +76,9 @@ internal sealed class HandWriting(EntryTask task, EntryBook book, HandLook look,
             return;
         }
 
-        var outcome = Left(line, why);
-        book.LeftOut(line.Number, outcome);
+        var outcome = book.LeftOut(line, why);
         await records.Append(task.Tag, new RecordBody.WriteEnded(line.Number, outcome.Name, held, why, look.Person.Name), CancellationToken.None);
     }
-
-    private WriteOutcome Left(EntryLine line, string why) => book.Held(line.Number) is { } held ? new WriteOutcome.Differs(held, why) : new WriteOutcome.Unverified(why);
 
     // With another unit the digits of others mean something else: what they showed before says nothing now.
     private async Task Forget(EntryLine line, long? held)
@@ -98,9 +94,6 @@ internal sealed class HandWriting(EntryTask task, EntryBook book, HandLook look,
             await records.Append(task.Tag, new RecordBody.ParameterSeen(Moments.AfterWrite, parameter.Number, null, look.Person.Name, $"its unit changed with {line.Number}"), CancellationToken.None);
         }
     }
-
-    private Parameter? UnitNotChosen(EntryLine line) =>
-        task.Sheet.Lines.FirstOrDefault(l => EntryOrder.UnitChosenBy(line.Parameter) == l.Number && book.Differs(l))?.Parameter;
 
     private string Shown(EntryLine line, long raw) =>
         DisplayText.Shown(line.Parameter, raw, ParameterValues.Defaults(task.Profile, task.Size).With(book.Values)).Text;

@@ -1,5 +1,6 @@
 using Runup.Commissioning.Entry;
 using Runup.Commissioning.Entry.ByHand;
+using Runup.Commissioning.Handover;
 using Runup.Commissioning.Records;
 using Runup.Commissioning.Tests.Bench;
 
@@ -58,6 +59,23 @@ public sealed class ReadByHandTests
         hand.Questions(LookFor.Found).ShouldNotBeEmpty();
         hand.Questions(LookFor.Found).ShouldAllBe(q => q.Now != null && q.Expected == q.Now);
         hand.Questions(LookFor.Entered).ShouldBeEmpty();
+    }
+
+    [Fact]
+    public async Task What_is_looked_at_later_is_still_as_found_until_something_is_written()
+    {
+        hand.Drive.Held = hand.Drive.Held.With("180", 7).With("105", 231);
+        await hand.Read();
+        hand.Drive.Held = hand.Drive.Held.With("105", 232);
+        await hand.Read(all: true);
+        await hand.Enter();
+        hand.Drive.Held = hand.Drive.Held.With("180", 9);
+        await hand.Read(all: true);
+
+        var found = EntryHistory.Of(hand.Records.All).AsFound.Single().Value;
+        (found["105"], found["180"]).ShouldBe((231, 7));
+        var told = RecordStory.Of(hand.Records.All).AsFound!.Body.Values;
+        (told["105"], told["180"]).ShouldBe((231, 7));
     }
 
     [Fact]
