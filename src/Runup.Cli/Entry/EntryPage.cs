@@ -12,7 +12,7 @@ internal static class EntryPage
         page.Heading(restoring ? $"{tag}: {profile.Title}, put back to as found" : $"{tag}: entry into {profile.Title}");
         if (report.Resumed is { } cut)
         {
-            page.Line($"An earlier entry had been cut off: {cut.Verified.Count} parameters were proved by then{(cut.UnderWay is { } number ? $", {Named(profile, number)} was under way" : "")}.");
+            page.Line($"An earlier entry had been cut off: {cut.Verified.Count} {(cut.Verified.Count == 1 ? "parameter was" : "parameters were")} proved by then{(cut.UnderWay is { } number ? $", {Named(profile, number)} was under way" : "")}.");
         }
 
         page.Line(byHand
