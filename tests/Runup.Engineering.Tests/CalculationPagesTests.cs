@@ -5,9 +5,12 @@ using Runup.Engineering.Loads;
 using Runup.Engineering.Mechanics;
 using Runup.Engineering.Motors;
 using Runup.Engineering.Motors.Ensemble;
+using Runup.Engineering.Starting;
+using Runup.Engineering.Supply;
 using Runup.Engineering.Tests.Drives;
 using Runup.Engineering.Tests.Mechanics;
 using Runup.Engineering.Tests.Motors;
+using Runup.Engineering.Thermal;
 using Runup.Quantities;
 
 namespace Runup.Engineering.Tests;
@@ -18,7 +21,7 @@ public sealed class CalculationPagesTests
     private static readonly ElectricalFrequency Full = ElectricalFrequency.FromHertz(50);
     private static readonly ElectricalPower DriveLoss = ElectricalPower.FromWatts(75);
 
-    public static TheoryData<string> Pages => ["steady-state", "plate-to-circuit", "motor-ensemble", "acceleration", "braking", "torque-boost", "derated-current", "duty-and-slip"];
+    public static TheoryData<string> Pages => ["steady-state", "plate-to-circuit", "motor-ensemble", "acceleration", "braking", "torque-boost", "derated-current", "duty-and-slip", "start-and-heating"];
 
     [Theory]
     [MemberData(nameof(Pages))]
@@ -58,6 +61,7 @@ public sealed class CalculationPagesTests
         "braking" => Braking(),
         "torque-boost" => Boost(),
         "derated-current" => Derated(),
+        "start-and-heating" => StartAndHeating(),
         _ => DutyAndSlip(),
     };
 
@@ -149,5 +153,21 @@ public sealed class CalculationPagesTests
         yield return Line($"| RMS torque | {rms.NewtonMetres:F2} N·m |");
         var law = SlipLaw.Of(Plates.Pump);
         yield return Line($"| speed at 30 Hz, half torque | {law.SpeedAtRatedFlux(ElectricalFrequency.FromHertz(30), Fraction.FromRatio(0.5)).Rpm:F0} rpm |");
+    }
+
+    private static IEnumerable<string> StartAndHeating()
+    {
+        var circuit = Circuits.Pump;
+        var start = UnloadedStart.Of(circuit, Inertia.FromKilogramSquareMetres(0.155));
+        var (standing, running) = (Slip.FromRatio(1), Slip.FromRatio(0.05));
+        yield return Line($"| unloaded start to slip 0.05 | {start.Time(standing, running).Seconds:F3} s, {start.Heat(standing, running, circuit.StatorResistance, circuit.RotorResistance).Joules / 1000:F2} kJ |");
+        var drum = LinearMotion.OfDrum(Length.FromMetres(0.3));
+        var mass = Mass.FromKilograms(500);
+        yield return Line($"| at the drum | {drum.Reflected(mass).KilogramSquareMetres:F2} kg·m², {drum.Lifting(mass, default, Efficiency.FromRatio(1)).NewtonMetres:F1} N·m |");
+        var motor = new OverloadByHeating(Duration.FromSeconds(2400), Duration.FromSeconds(4800), Fraction.FromRatio(0.5));
+        var (on, off) = (Duration.FromSeconds(600), Duration.FromSeconds(1200));
+        yield return Line($"| load once, again and again | {motor.ShortTime(on).Value:F2}, {motor.Intermittent(on, off).Value:F2} times |");
+        var unbalance = VoltageUnbalance.Of(LineVoltage.FromVolts(400), LineVoltage.FromVolts(395), LineVoltage.FromVolts(388));
+        yield return Line($"| unbalance, rise, output | {unbalance.Percent:F2} %, {VoltageUnbalance.RiseRatio(unbalance).Value:F3}, {VoltageUnbalance.PermittedOutput(unbalance)!.Value.Ratio:F3} |");
     }
 }

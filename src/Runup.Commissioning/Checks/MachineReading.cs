@@ -107,10 +107,10 @@ public sealed record MachineReading
         _ => "machine.torque and machine.at-speed",
     };
 
-    /// <summary>The hoisted mass felt at the drum: m (d/2)².</summary>
+    /// <summary>The hoisted mass felt at the drum.</summary>
     private static double HoistedInertia(MachineSurvey machine) =>
         machine is { Load.Value: LoadKind.Hoisting, Mass: { } mass, DrumDiameter: { } drum }
-            ? mass.Value.Kilograms * drum.Value.Metres * drum.Value.Metres / 4
+            ? LinearMotion.OfDrum(drum.Value).Reflected(mass.Value).KilogramSquareMetres
             : 0;
 
     private static Efficiency GearEfficiency(MachineSurvey machine, double ratio, List<Assumption> assumptions)

@@ -38,11 +38,9 @@ public abstract record LoadCurve
     [Source("common-practice", "weight at the radius of the drum")]
     public sealed record Hoisting(Torque Torque) : LoadCurve
     {
-        private const double StandardGravity = 9.80665;
-
         /// <summary>A mass on a drum.</summary>
         public static Hoisting Of(Mass mass, Length drumDiameter) =>
-            new(Torque.FromNewtonMetres(mass.Kilograms * StandardGravity * drumDiameter.Metres / 2));
+            new(LinearMotion.OfDrum(drumDiameter).Lifting(mass, default, Efficiency.FromRatio(1)));
 
         /// <inheritdoc/>
         public override LoadCurve Reversed => new Hoisting(Torque.FromNewtonMetres(-Torque.NewtonMetres));

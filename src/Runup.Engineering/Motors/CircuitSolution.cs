@@ -13,8 +13,8 @@ namespace Runup.Engineering.Motors;
 /// <para>Validity: sinusoidal supply, balanced, constant speed; any frequency above zero, any slip (motor, generator, against the field).</para>
 /// <para>
 /// Assumptions: reactances in proportion to frequency, no saturation, no skin effect in the bars; core-loss resistance the same at every frequency, so that
-/// the core loss goes with the square of the air-gap voltage; friction loss with the square of speed (P_f = P_fN (ω/ω_N)²); stray loss with the squares of
-/// current and speed (P_s = P_sN (I/I_N)² (ω/ω_N)²), so that neither makes a torque at standstill. ω_N is the circuit's rated speed, or the
+/// the core loss goes with the square of the air-gap voltage; friction loss by <see cref="FrictionLaw"/>; stray loss with the squares of
+/// current and speed (P_s = P_sN (I/I_N)² (ω/ω_N)²), so that it makes no torque at standstill. ω_N is the circuit's rated speed, or the
 /// synchronous speed at rated frequency where it has none.
 /// </para>
 /// </remarks>
