@@ -60,8 +60,9 @@ internal static class Verbs
             .WithExample("restore", "swp-101.job.yaml", "--link", "tcp://192.168.1.40:502/1")
             .WithExample("restore", "swp-101.job.yaml", "--by-hand", "--by", "'A. Person'");
         config.AddCommand<HandoverCommand>("handover")
-            .WithDescription("The report, and the file that restores the drive")
-            .WithExample("handover", "swp-101.job.yaml");
+            .WithDescription("The report (HTML, and PDF where a browser can print it), the file that restores the drive, and a label for the door")
+            .WithExample("handover", "swp-101.job.yaml")
+            .WithExample("handover", "swp-101.job.yaml", "--paper", "letter");
         config.AddBranch("profile", profile =>
         {
             profile.SetDescription("Drive profiles: look for what is wrong, make one from a manual's table or an EDS file, show one");

@@ -18,7 +18,7 @@ internal static class Rooms
         ["SimulatedDrive"] = ["Profiles", "Dynamics", "Modbus"],
         ["Files"] = ["Commissioning", "YamlDotNet", "CsvHelper"],
         ["Store"] = ["Commissioning", "Microsoft.EntityFrameworkCore.Sqlite"],
-        ["Reports"] = ["Commissioning"],
+        ["Reports"] = ["Commissioning", "QRCoder"],
         ["Cli"] = ["DriveLink", "SimulatedDrive", "Files", "Store", "Reports", "Spectre.Console", "Spectre.Console.Cli"],
     };
 

@@ -105,6 +105,7 @@ public sealed partial class HandoverReportTests
             "Up to the highest frequency and down again on the drive's ramps, coupled: measured over predicted. The prediction is an estimate.",
             "Torque and speed",
             "Output voltage against frequency",
+            "Door label SWP-101",
         ]);
         Page("whole").Length.ShouldBeLessThan(120_000);
     }

@@ -11,6 +11,7 @@ using Runup.Commissioning.Plan;
 using Runup.Commissioning.Records;
 using Runup.Profiles;
 using Runup.Reports.Handover;
+using Runup.Reports.Label;
 
 namespace Runup.Cli.Handover;
 
@@ -18,19 +19,21 @@ namespace Runup.Cli.Handover;
 /// <param name="Model">What they say.</param>
 /// <param name="Report">The report.</param>
 /// <param name="Restore">The file that restores the drive; null where nothing was read of it.</param>
-internal sealed record HandoverFiles(HandoverModel Model, string Report, string? Restore)
+/// <param name="Label">The label for the panel's door.</param>
+internal sealed record HandoverFiles(HandoverModel Model, string Report, string? Restore, string Label)
 {
     /// <summary>Writes report and restore file into the site's folder <c>handover</c>, and records their checksums.</summary>
     /// <exception cref="Complaint">The folder can't be written.</exception>
-    internal static async Task<HandoverFiles> Write(LoadedJob job, IRecords records, TimeProvider time, CancellationToken cancellation)
+    internal static async Task<HandoverFiles> Write(LoadedJob job, IRecords records, TimeProvider time, CancellationToken cancellation, Paper paper = Paper.A4)
     {
         var model = HandoverModel.Of(await Sources(job, records, time, cancellation));
-        var folder = Path.Combine(job.Folder, "handover");
-        var report = await Keep(folder, $"{FileName(job.Job.Tag)}.handover.html", HandoverReport.Write(model), job.Job.Tag, records, cancellation);
-        var restore = model.Restore is { } file
-            ? await Keep(folder, $"{FileName(job.Job.Tag)}.restore.json", RestoreText.Write(file), job.Job.Tag, records, cancellation)
-            : null;
-        return new(model, report, restore);
+        var report = await Keep("handover.html", HandoverReport.Write(model, paper));
+        var restore = model.Restore is { } file ? await Keep("restore.json", RestoreText.Write(file)) : null;
+        var label = await Keep("label.svg", DoorLabel.Write(model));
+        return new(model, report, restore, label);
+
+        Task<string> Keep(string name, string text) => HandoverFiles.Keep(
+            Path.Combine(job.Folder, "handover", $"{FileName(job.Job.Tag)}.{name}"), Encoding.UTF8.GetBytes(text), job.Job.Tag, records, cancellation);
     }
 
     private static async Task<HandoverSources> Sources(LoadedJob job, IRecords records, TimeProvider time, CancellationToken cancellation)
@@ -72,12 +75,11 @@ internal sealed record HandoverFiles(HandoverModel Model, string Report, string?
             : [];
 
     // First beside, then in its place: a file that is there is whole.
-    private static async Task<string> Keep(string folder, string name, string text, string tag, IRecords records, CancellationToken cancellation)
+    internal static async Task<string> Keep(string file, ReadOnlyMemory<byte> bytes, string tag, IRecords records, CancellationToken cancellation)
     {
-        var (file, bytes) = (Path.Combine(folder, name), Encoding.UTF8.GetBytes(text));
         try
         {
-            Directory.CreateDirectory(folder);
+            Directory.CreateDirectory(Path.GetDirectoryName(file)!);
             await File.WriteAllBytesAsync($"{file}.part", bytes, cancellation);
             File.Move($"{file}.part", file, overwrite: true);
         }
@@ -86,7 +88,7 @@ internal sealed record HandoverFiles(HandoverModel Model, string Report, string?
             throw new Complaint(ExitStatus.BadInput, $"runup: {file} can't be written: {e.Message}");
         }
 
-        await records.Append(tag, new RecordBody.HandoverWritten(name, Convert.ToHexStringLower(SHA256.HashData(bytes))), cancellation);
+        await records.Append(tag, new RecordBody.HandoverWritten(Path.GetFileName(file), Convert.ToHexStringLower(SHA256.HashData(bytes.Span))), cancellation);
         return file;
     }
 

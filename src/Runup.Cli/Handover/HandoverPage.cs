@@ -18,14 +18,18 @@ internal static class HandoverPage
 
         page.Line($"Report: {files.Report}");
         page.Line(files.Restore is { } restore ? $"Restore file: {restore}" : "No restore file: nothing was read of the drive.");
+        page.Line($"Label for the panel's door: {files.Label}");
     }
 
-    internal static void WriteJson(HandoverFiles files) => JsonOut.Write(json =>
+    internal static void WriteJson(HandoverFiles files, HandoverPdf pdf) => JsonOut.Write(json =>
     {
         json.WriteStartObject();
         json.WriteString("tag", files.Model.Tag);
         json.WriteString("report", files.Report);
+        json.WriteString("pdf", pdf.File);
+        json.WriteString("why_no_pdf", pdf.WhyNot);
         json.WriteString("restore", files.Restore);
+        json.WriteString("label", files.Label);
         json.WriteString("chain_head", files.Model.Story.Head?.Hash);
         json.Array("open", files.Model.Open, (j, point) =>
         {

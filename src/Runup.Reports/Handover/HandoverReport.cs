@@ -7,12 +7,14 @@ namespace Runup.Reports.Handover;
 public static class HandoverReport
 {
     /// <summary>The page; the same model gives the same page, byte for byte.</summary>
-    public static string Write(HandoverModel model)
+    /// <param name="model">What it says.</param>
+    /// <param name="paper">What it is printed on.</param>
+    public static string Write(HandoverModel model, Paper paper = Paper.A4)
     {
         ArgumentNullException.ThrowIfNull(model);
         return HtmlPage.Write(
             $"Handover {model.Tag}",
-            HtmlPage.Style("handover.css") + HtmlPage.Paper("margin: 14mm 13mm 17mm;", $"{model.Tag} handover, {Numbers.Of(model.WrittenAt)}"),
+            HtmlPage.Style("handover.css") + HtmlPage.Paper($"size: {(paper == Paper.Letter ? "letter" : "A4")}; margin: 14mm 13mm 17mm;", $"{model.Tag} handover, {Numbers.Of(model.WrittenAt)}"),
             body => Body(body, model));
     }
 
@@ -28,5 +30,6 @@ public static class HandoverReport
         RecordSection.Write(html, model);
         ProgrammersSection.Write(html, model);
         ParametersSection.WriteUntouched(html, model);
+        LabelSection.Write(html, model);
     }
 }

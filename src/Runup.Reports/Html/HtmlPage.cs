@@ -3,7 +3,7 @@ namespace Runup.Reports.Html;
 /// <summary>One HTML file that needs nothing else, neither network nor script.</summary>
 internal static class HtmlPage
 {
-    private const string PaperFont = "font: 8pt -apple-system, \"Segoe UI\", \"Liberation Sans\", Arial, sans-serif; color: #555;";
+    private const string PaperFont = "font: 8pt \"Liberation Sans\", Arial, \"Segoe UI\", sans-serif; color: #555;";
 
     /// <summary>The page.</summary>
     /// <param name="title">What a browser calls it.</param>
