@@ -1,115 +1,89 @@
 using System.ComponentModel;
-using System.Net;
-using Runup.Cli.Checks;
+using System.Globalization;
 using Runup.Cli.Entry;
 using Runup.Cli.Handover;
-using Runup.Cli.Rehearsal;
-using Runup.Cli.Simulate;
 using Runup.Cli.Survey;
 using Runup.Cli.Terminal;
-using Runup.Commissioning.Checks;
-using Runup.Commissioning.Entry;
-using Runup.Commissioning.FirstRun;
-using Runup.Commissioning.Plan;
-using Runup.Commissioning.Rehearsal;
-using Runup.DriveLink;
-using Runup.Profiles;
-using Runup.SimulatedDrive.Clock;
+using Runup.Commissioning.Records;
 using Spectre.Console.Cli;
 
 namespace Runup.Cli.Demo;
 
-/// <summary><c>runup demo [DIR]</c>: the whole job once, against a simulated drive over Modbus TCP, to the handover's files.</summary>
+/// <summary><c>runup demo [DIR]</c>: the whole job on all sets of the demo site, against simulated drives over Modbus TCP, to the handovers and the site's summary.</summary>
 internal sealed class DemoCommand : AsyncCommand<DemoCommand.Settings>
 {
-    private const double Rate = 30;
-
     public override async Task<int> ExecuteAsync(Spectre.Console.Cli.CommandContext context, Settings settings, CancellationToken cancellationToken)
     {
+        var begun = TimeProvider.System.GetTimestamp();
         var folder = DemoFolder.Prepare(settings.Folder);
-        var page = new Page(Console.Out);
-        page.Line("The whole job once, on invented data: the seawater pump of a fish hatchery, with a drive that is simulated and a person");
-        page.Line($"whom this program plays. The drive's seconds run {Rate:0} times as fast as yours. Nothing real turns.");
-
-        Surveyed(page, Path.Combine(folder, "as-surveyed", "swp-101.job.yaml"));
-        var job = LoadedJob.From(Path.Combine(folder, "swp-101.job.yaml"));
-        var report = Corrected(page, job);
-        var plan = SettingsPlan.For(job.Context);
-        var lines = Profiles.Sheet.For(job.Profile, job.Size, plan.Values, ParameterValues.Defaults(job.Profile, job.Size));
-        DemoPages.Plan(page, job, plan, lines);
-        DemoPages.Rehearsal(page, RehearseCommand.Result(job, JobRehearsal.Of(job.Context, plan, job.Profile, job.Size, cancellation: cancellationToken)));
-
-        using var time = new PacedTime(Rate, TimeProvider.System);
-        await using var host = SimulateCommand.Serve(job, time, IPAddress.Loopback, 0);
-        host.Drive.Couple(DemoPerson.Alone(RehearsalSystem.Of(job.Context)!.Machine));
-        var person = new DemoPerson(host, RehearsalSystem.Of(job.Context)!.Machine, time);
-        var links = new ModbusDriveLinks(new LinkAddress(IPAddress.Loopback.ToString(), host.Endpoint.Port, 1), job.Profile, time, new ExchangeHold(time, TimeProvider.System).Tap);
-        using var records = SiteRecords.Open(folder);
-        await records.Append(job.Job.Tag, JobTaken.Of(job), cancellationToken);
-
-        page.Heading($"4. Entry over Modbus TCP, {SimulateCommand.Link(host, job)}");
-        var sheet = EntrySheet.From(lines);
-        var entry = await new EnterSheet(
-            new EntryTask { Tag = job.Job.Tag, Profile = job.Profile, Size = job.Size, Sheet = sheet, Verdict = report.Verdict }, links, records, person, time).Run(cancellationToken);
-        EntryPage.Write(page, job.Job.Tag, job.Profile, entry);
-        if (EntryRun.Status(entry) != ExitStatus.Fine)
+        var jobs = LoadedJob.All([.. Directory.GetFiles(folder, "*.job.yaml").Order(StringComparer.Ordinal)]);
+        var sets = jobs.OrderByDescending(j => j.Job.Tag == DemoSite.ToldInFull).Select(j => new DemoSet(j)).ToList();
+        using var screen = new DemoScreen(TimeProvider.System);
+        try
         {
-            throw new Complaint(EntryRun.Status(entry), $"runup: the demo's entry did not finish: {EntryPage.WhyNotFinished(entry) ?? "a parameter is not proved"}");
-        }
-
-        page.Heading("5. First run, step by step");
-        page.Line($"{SafetyWords.BesideRunControl("there is no machine here")} {SafetyWords.WhoDecides}");
-        var run = await new GuidedFirstRun(
-            new FirstRunTask
+            screen.Say(page => Begin(page, sets));
+            using var records = SiteRecords.Open(folder);
+            var told = await Tell(sets, screen, records, cancellationToken);
+            var rows = sets.Zip(told, (set, end) => SiteFiles.Row(set.Job, end.Files)).OrderBy(r => r.Tag, StringComparer.Ordinal).ToList();
+            var index = SiteFiles.Write(folder, DemoSite.Name, rows, "The drives and the people of this site are simulated.");
+            screen.Say(page =>
             {
-                Job = job.Job,
-                Profile = job.Profile,
-                Size = job.Size,
-                Plan = plan.Values,
-                Sheet = sheet,
-                Predictions = FirstRunPredictions.Of(job.Context, plan, job.Profile, job.Size)!,
-                Verdict = report.Verdict,
-            },
-            links,
-            records,
-            person,
-            time,
-            new DemoProgress(page)).Run(cancellationToken);
-        if (run.Ending is not FirstRunEnding.Finished)
-        {
-            throw new Complaint(ExitStatus.Blocked, $"runup: the demo's first run did not finish: {run.Ending}; not put back: {string.Join(", ", run.NotPutBack.Select(n => $"{n.Key} ({n.Value})"))}");
+                page.Heading($"The site: {DemoSite.Name}");
+                SitePage.Write(page, rows);
+                page.Line($"Summary: {index}, with a link to each handover in {Path.Combine(folder, "handover")}");
+                page.Line(string.Create(CultureInfo.InvariantCulture, $"It took {TimeProvider.System.GetElapsedTime(begun).TotalSeconds:0} s."));
+            });
+            return (int)(told.Any(t => t.HeldUp is not null) ? ExitStatus.Blocked : ExitStatus.Fine);
         }
-
-        page.Line($"Run commands now come from: {run.RunSource}. {person.Confirmations} things were confirmed by name in all.");
-
-        page.Heading("6. Handover");
-        HandoverPage.Write(page, await HandoverFiles.Write(job, records, TimeProvider.System, cancellationToken));
-        return (int)ExitStatus.Fine;
+        finally
+        {
+            foreach (var set in sets)
+            {
+                await set.DisposeAsync();
+            }
+        }
     }
 
-    private static void Surveyed(Page page, string path)
+    private static void Begin(Page page, IReadOnlyList<DemoSet> sets)
     {
-        page.Heading("1. The survey as first written, checked");
-        var surveyed = LoadedJob.From(path);
-        var report = CheckList.Judge(surveyed.Context);
-        foreach (var finding in report.Findings.Where(f => f.Id.StartsWith("plate.", StringComparison.Ordinal)))
-        {
-            page.Line($"{finding.Severity.Word().ToUpperInvariant()}  {finding.Title}  [{finding.Id}]");
-            page.Line($"  {finding.Explanation}");
-            page.Line($"  What to do: {finding.Remedy}");
-        }
-
-        page.Line(report.Verdict.MayBeEntered ? "Nothing was found against entering it." : $"Settings may be entered: NO, because of {string.Join(", ", report.Verdict.EntryBlockedBy)}.");
+        page.Line($"The whole job on invented data: the drive sets of the fish hatchery {DemoSite.Name}, with drives that are simulated and people whom this program plays. The drives' seconds run {DemoSet.LowestRate:0} to {DemoSet.HighestRate:0} times as fast as yours. Nothing real turns.");
+        page.Line("These drives are served over Modbus TCP, and worked on at the same time:");
+        page.Table(
+            [new("set"), new("what", Whole: false), new("drive"), new("link")],
+            sets.Select(s => (IReadOnlyList<string>)[s.Job.Job.Tag, s.Job.Job.Title ?? "", SiteFiles.Drive(s.Job), s.Link]));
+        page.Line("The first set is told in full, the others in short.");
     }
 
-    private static CheckReport Corrected(Page page, LoadedJob job)
+    /// <summary>All sets at once; the first is told as it goes on, the others one after the other once it has ended.</summary>
+    private static async Task<(HandoverFiles Files, string? HeldUp)[]> Tell(IReadOnlyList<DemoSet> sets, DemoScreen screen, IRecords records, CancellationToken cancellation)
     {
-        page.Heading("2. After a second look at the plate: kW, not hp; the 50 Hz column");
-        var report = CheckList.Judge(job.Context);
-        CheckPage.Write(page, job, report);
-        return report.Verdict.MayRunCoupled
-            ? report
-            : throw new Complaint(ExitStatus.Blocked, $"runup: the demo's corrected job is blocked by {string.Join(", ", report.Verdict.BlockedBy)}");
+        // Many short waits at once: the pool would else give them a thread only after half a second each.
+        ThreadPool.GetMinThreads(out var workers, out var ports);
+        ThreadPool.SetMinThreads(Math.Max(workers, 4 * sets.Count), ports);
+        foreach (var set in sets)
+        {
+            screen.Follow(set.Job.Job.Tag, set.Pace);
+        }
+
+        var first = Task.Run(() => InFull(sets[0], screen, records, cancellation), cancellation);
+        return await Task.WhenAll([first, .. sets.Skip(1).Select(set => Task.Run(() => InShort(set, screen, records, first, cancellation), cancellation))]);
+    }
+
+    private static async Task<(HandoverFiles Files, string? HeldUp)> InFull(DemoSet set, DemoScreen screen, IRecords records, CancellationToken cancellation)
+    {
+        var end = await set.Run(records, new FullStory(screen, set.Job.Job.Tag), cancellation);
+        screen.Leave(set.Job.Job.Tag);
+        return end;
+    }
+
+    private static async Task<(HandoverFiles Files, string? HeldUp)> InShort(DemoSet set, DemoScreen screen, IRecords records, Task first, CancellationToken cancellation)
+    {
+        var story = new ShortStory(set.Job);
+        var end = await set.Run(records, story, cancellation);
+        await first.WaitAsync(cancellation);
+        screen.Leave(set.Job.Job.Tag);
+        screen.Say(story.Write);
+        return end;
     }
 
     internal sealed class Settings : CommandSettings

@@ -1,6 +1,8 @@
 using Runup.Commissioning.Entry;
 using Runup.Commissioning.FirstRun;
 using Runup.Engineering.Loads;
+using Runup.Profiles;
+using Runup.Quantities;
 using Runup.SimulatedDrive;
 
 namespace Runup.Cli.Demo;
@@ -9,8 +11,14 @@ namespace Runup.Cli.Demo;
 internal sealed class DemoPerson(DriveHost host, DrivenMachine machine, TimeProvider time) : IFirstRunPerson
 {
     private const string By = "the demo, which plays the person";
+    private static readonly TimeSpan Look = TimeSpan.FromMilliseconds(100);
+    private static readonly TimeSpan Settling = TimeSpan.FromSeconds(1);
+    private static readonly TimeSpan Patience = TimeSpan.FromSeconds(60);
 
     public int Confirmations { get; private set; }
+
+    /// <summary>The steps of the first run, once they are known: at which frequency the machine is run from its own control.</summary>
+    public FirstRunPlan? Plan { get; set; }
 
     public async Task<PersonSays> Confirm(ToConfirm thing, CancellationToken cancellation)
     {
@@ -20,6 +28,8 @@ internal sealed class DemoPerson(DriveHost host, DrivenMachine machine, TimeProv
                 await Standstill(cancellation);
                 host.Drive.Couple(machine);
                 break;
+            case "steady-from-own-control" when await RunAtPanel(thing.Step, cancellation) is { } why:
+                return new PersonSays.No(why);
             case "trip-of-the-proof-reset-at-the-drive":
                 host.Drive.ResetAtPanel();
                 break;
@@ -49,19 +59,43 @@ internal sealed class DemoPerson(DriveHost host, DrivenMachine machine, TimeProv
         return Task.FromResult<RunHold?>(hold);
     }
 
-    /// <summary>The motor alone, as it turns before the machine is coupled.</summary>
-    internal static DrivenMachine Alone(DrivenMachine machine) => new()
+    /// <summary>Whatever was run at the panel is stopped there.</summary>
+    public async Task Leaves(CancellationToken cancellation)
     {
-        Load = new LoadCurve.Constant(default),
-        MachineInertia = default,
-        MotorInertia = machine.MotorInertia,
-    };
+        if (host.Drive.StopAtPanel() is PanelAnswer.Followed)
+        {
+            await Standstill(cancellation);
+        }
+    }
+
+    private async Task<string?> RunAtPanel(string step, CancellationToken cancellation)
+    {
+        var hertz = Plan?.Steps.OfType<FirstRunStep.Watched>().FirstOrDefault(s => string.Equals(s.Id, step, StringComparison.Ordinal))?.FrequencyHz ?? 0;
+        if (host.Drive.RunAtPanel(ElectricalFrequency.FromHertz(hertz), Rotation.Forward) is PanelAnswer.Ignored ignored)
+        {
+            return $"the panel does nothing: {ignored.Why}";
+        }
+
+        var begun = time.GetTimestamp();
+        while (Math.Abs(host.Drive.Now.OutputFrequencyHz - hertz) > 0.01)
+        {
+            if (time.GetElapsedTime(begun) > Patience)
+            {
+                return $"run at the panel it did not come to {hertz:0.##} Hz";
+            }
+
+            await Task.Delay(Look, time, cancellation);
+        }
+
+        await Task.Delay(Settling, time, cancellation);
+        return null;
+    }
 
     private async Task Standstill(CancellationToken cancellation)
     {
         while (host.Drive.Now.State != Dynamics.DriveState.Stopped)
         {
-            await Task.Delay(TimeSpan.FromMilliseconds(100), time, cancellation);
+            await Task.Delay(Look, time, cancellation);
         }
     }
 }

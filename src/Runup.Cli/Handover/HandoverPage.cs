@@ -9,7 +9,7 @@ internal static class HandoverPage
 {
     internal static void Write(Page page, HandoverFiles files)
     {
-        page.Table([new("stage"), new(""), new("")], files.Model.Stages.Select(s => (IReadOnlyList<string>)[s.Stage, Word(s.State), s.Words]));
+        page.Table([new("stage"), new("state"), new("", Whole: false)], files.Model.Stages.Select(s => (IReadOnlyList<string>)[s.Stage, Word(s.State), s.Words]));
         page.Line(files.Model.Open.Count == 0 ? "No open restrictions are known." : string.Create(CultureInfo.InvariantCulture, $"Open restrictions: {files.Model.Open.Count}"));
         foreach (var (point, number) in files.Model.Open.Select((p, i) => (p, i + 1)))
         {
@@ -41,7 +41,7 @@ internal static class HandoverPage
         json.WriteEndObject();
     });
 
-    private static string Word(StageState state) => state switch
+    internal static string Word(StageState state) => state switch
     {
         StageState.Done => "DONE",
         StageState.Open => "OPEN POINTS",

@@ -55,12 +55,13 @@ internal sealed class SimulateCommand : AsyncCommand<SimulateCommand.Settings>
         var plant = RehearsalSystem.Of(job.Context)
             ?? throw new Complaint(ExitStatus.BadInput, $"{job.Path}:1:1 (file): no induction motor fits the plate, so that its drive can't be simulated; `runup check {job.Path}` says why");
         var drive = new VirtualDrive(job.Profile, job.Size, plant);
-        var unit = new UnitId((byte)Math.Clamp(job.Job.Bus.Address?.Value ?? 1, 1, 247));
-        var (host, why) = DriveHost.Start(drive, time, TimeProvider.System, unit, new ModbusTcpServerOptions { Address = address, Port = port });
+        var (host, why) = DriveHost.Start(drive, time, TimeProvider.System, UnitOf(job), new ModbusTcpServerOptions { Address = address, Port = port });
         return host ?? throw new Complaint(ExitStatus.BadInput, $"runup: the simulated drive of {job.Job.Tag} can't listen: {why}");
     }
 
-    internal static string Link(DriveHost host, LoadedJob job) => $"tcp://{host.Endpoint.Address}:{host.Endpoint.Port}/{job.Job.Bus.Address?.Value ?? 1}";
+    internal static string Link(DriveHost host, LoadedJob job) => $"tcp://{host.Endpoint.Address}:{host.Endpoint.Port}/{UnitOf(job).Value}";
+
+    internal static UnitId UnitOf(LoadedJob job) => new((byte)Math.Clamp(job.Job.Bus.Address?.Value ?? 1, 1, 247));
 
     private static void Announce(List<ServedDrive> hosts, bool json)
     {

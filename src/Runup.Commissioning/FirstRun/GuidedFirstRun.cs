@@ -74,6 +74,12 @@ public sealed class GuidedFirstRun(FirstRunTask task, IDriveLinks links, IRecord
             ending = new FirstRunEnding.Stopped(GuidedSettings.PutBackStep, "the job's own settings are not all in force");
         }
 
+        if (Plan.OwnControlOnly is not null && ending is not (FirstRunEnding.LinkFailed or FirstRunEnding.FellSilent))
+        {
+            // Nothing was set for such a run, so nothing was read; who has control is still to be told. Without an answer it is not known.
+            await SetUpStep.ReadAll(session, CancellationToken.None);
+        }
+
         var source = await Control.Leave(task.Tag, task.Profile, task.Size, session.Held, records);
         return Report(ending, session) with { NotPutBack = notPutBack, RunSource = source };
     }

@@ -25,7 +25,7 @@ internal static class StageFacts
             { MayBeBumped: false } v => new("Checks", StageState.HeldUp, $"{counts}. The first turn and all after it held up by {List(v.BumpBlockedBy)}."),
             { MayRunCoupled: false } v => new("Checks", StageState.HeldUp, $"{counts}. Running coupled held up by {List(v.CoupledBlockedBy)}."),
             _ when checks.Results.Count == 0 => new("Checks", StageState.NotDone, "No checks were made."),
-            _ => new("Checks", checks.Findings.Count + checks.Undecided.Count == 0 ? StageState.Done : StageState.Open, $"{counts}. No finding holds up a stage."),
+            _ => new("Checks", checks.Undecided.Count == 0 && checks.Findings.All(f => f.Severity == Severity.Note) ? StageState.Done : StageState.Open, $"{counts}. No finding holds up a stage."),
         };
     }
 

@@ -20,6 +20,14 @@ internal sealed class HtmlWriter
     /// <summary>An element with text.</summary>
     public HtmlWriter Element(string name, string text, string? style = null) => In(name, style, w => w.Text(text));
 
+    /// <summary>A link to a file beside or below the page.</summary>
+    public HtmlWriter Link(string file, string text)
+    {
+        page.Append("<a href=\"").Append(string.Join('/', file.Split('/', '\\').Select(Uri.EscapeDataString))).Append("\">");
+        Text(text);
+        return Close("a");
+    }
+
     /// <summary>Text.</summary>
     public HtmlWriter Text(string text)
     {
