@@ -23,7 +23,7 @@ internal static class Verbs
         config.UseStrictParsing();
         config.ValidateExamples();
         config.AddCommand<DemoCommand>("demo")
-            .WithDescription("The whole job on the demo site, against a simulated drive, to the handover's files")
+            .WithDescription("The whole job on the demo site, against six simulated drives at once, to the handovers and the site's summary")
             .WithExample("demo", "somewhere");
         config.AddCommand<NewCommand>("new")
             .WithDescription("A commented job file to fill in")

@@ -4,6 +4,7 @@ using Runup.Cli.Entry;
 using Runup.Cli.Handover;
 using Runup.Cli.Survey;
 using Runup.Cli.Terminal;
+using Runup.Commissioning.Handover;
 using Runup.Commissioning.Records;
 using Spectre.Console.Cli;
 
@@ -50,7 +51,7 @@ internal sealed class DemoCommand : AsyncCommand<DemoCommand.Settings>
         page.Line("These drives are served over Modbus TCP, and worked on at the same time:");
         page.Table(
             [new("set"), new("what", Whole: false), new("drive"), new("link")],
-            sets.Select(s => (IReadOnlyList<string>)[s.Job.Job.Tag, s.Job.Job.Title ?? "", SiteFiles.Drive(s.Job), s.Link]));
+            sets.Select(s => (IReadOnlyList<string>)[s.Job.Job.Tag, s.Job.Job.Title ?? "", SiteRow.DriveOf(s.Job.Profile, s.Job.Size), s.Link]));
         page.Line("The first set is told in full, the others in short.");
     }
 

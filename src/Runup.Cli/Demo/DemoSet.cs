@@ -14,8 +14,6 @@ using Runup.Commissioning.Rehearsal;
 using Runup.Commissioning.Survey;
 using Runup.DriveLink;
 using Runup.Profiles;
-using Runup.SimulatedDrive;
-using Runup.SimulatedDrive.Clock;
 
 namespace Runup.Cli.Demo;
 
@@ -25,31 +23,24 @@ internal sealed class DemoSet : IAsyncDisposable
     internal const double LowestRate = 30;
     internal const double HighestRate = 60;
 
-    private readonly PacedTime time;
-    private readonly DriveHost host;
+    private readonly ServedDrive served;
     private volatile bool stands = true;
 
     internal DemoSet(LoadedJob job)
     {
         Job = job;
-        time = new PacedTime(RateOf(job.Job.Operation), TimeProvider.System);
-        host = SimulateCommand.Serve(job, time, IPAddress.Loopback, 0);
-        Link = SimulateCommand.Link(host, job);
-        time.HoldWhile(() => stands);
-        Pace = new DemoPace(time, TimeProvider.System);
+        served = ServedDrive.Of(job, RateOf(job.Job.Operation), IPAddress.Loopback, 0);
+        served.Time.HoldWhile(() => stands);
+        Pace = new DemoPace(served.Time, TimeProvider.System);
     }
 
     internal LoadedJob Job { get; }
 
-    internal string Link { get; }
+    internal string Link => served.Link;
 
     internal DemoPace Pace { get; }
 
-    public async ValueTask DisposeAsync()
-    {
-        await host.DisposeAsync();
-        time.Dispose();
-    }
+    public ValueTask DisposeAsync() => served.DisposeAsync();
 
     /// <summary>From the survey to the handover. What holds it up on the way is told and is in the handover; null where nothing did.</summary>
     internal async Task<(HandoverFiles Files, string? HeldUp)> Run(IRecords records, IDemoStory story, CancellationToken cancellation)
@@ -93,6 +84,7 @@ internal sealed class DemoSet : IAsyncDisposable
 
     private async Task<string?> OnTheDrive(CheckReport report, SettingsPlan plan, IReadOnlyList<SheetLine> lines, IRecords records, IDemoStory story, CancellationToken cancellation)
     {
+        var (host, time) = (served.Host, served.Time);
         var system = RehearsalSystem.Of(Job.Context)!;
         var task = new FirstRunTask
         {

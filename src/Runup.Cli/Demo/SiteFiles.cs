@@ -12,8 +12,6 @@ internal static class SiteFiles
 {
     private const string Index = "index.html";
 
-    internal static string Drive(LoadedJob job) => SiteRow.DriveOf(job.Profile, job.Size);
-
     internal static SiteRow Row(LoadedJob job, HandoverFiles files) =>
         SiteRow.Of(files.Model, job.Profile, job.Size, Path.GetRelativePath(job.Folder, files.Report));
 

@@ -2,6 +2,7 @@ using System.ComponentModel;
 using System.Net;
 using Runup.Cli.Survey;
 using Runup.Cli.Terminal;
+using Runup.Commissioning.Handover;
 using Runup.Commissioning.Rehearsal;
 using Runup.Modbus;
 using Runup.Modbus.Tcp;
@@ -24,26 +25,27 @@ internal sealed class SimulateCommand : AsyncCommand<SimulateCommand.Settings>
             throw new Complaint(ExitStatus.BadInput, $"{settings.Site}:1:1 (file): there is no job file in this folder; a file *.job.yaml would do");
         }
 
-        using var time = new PacedTime(settings.Rate, TimeProvider.System);
-        var hosts = new List<ServedDrive>();
+        if (settings.Tcp != 0 && settings.Tcp + paths.Length - 1 > IPEndPoint.MaxPort)
+        {
+            throw new Complaint(ExitStatus.BadInput, $"runup: {paths.Length} drives from port {settings.Tcp} on would need ports above {IPEndPoint.MaxPort}; a lower --tcp, or 0, would do");
+        }
+
+        var served = new List<ServedDrive>();
         try
         {
-            var port = settings.Tcp;
-            foreach (var job in LoadedJob.All(paths))
+            foreach (var (place, job) in LoadedJob.All(paths).Index())
             {
-                var host = Serve(job, time, settings.Address, port);
-                hosts.Add(new ServedDrive(job.Job.Tag, Link(host, job), host));
-                port = port == 0 ? 0 : port + 1;
+                served.Add(ServedDrive.Of(job, settings.Rate, settings.Address, settings.Tcp == 0 ? 0 : settings.Tcp + place));
             }
 
-            Announce(hosts, settings.Json);
-            await Commands(hosts, cancellationToken);
+            Announce(served, settings.Json);
+            await new TypedLines(served).Follow(Console.In, Console.Error, cancellationToken);
         }
         finally
         {
-            foreach (var served in hosts)
+            foreach (var drive in served)
             {
-                await served.Host.DisposeAsync();
+                await drive.DisposeAsync();
             }
         }
 
@@ -63,7 +65,7 @@ internal sealed class SimulateCommand : AsyncCommand<SimulateCommand.Settings>
 
     internal static UnitId UnitOf(LoadedJob job) => new((byte)Math.Clamp(job.Job.Bus.Address?.Value ?? 1, 1, 247));
 
-    private static void Announce(List<ServedDrive> hosts, bool json)
+    private static void Announce(IReadOnlyList<ServedDrive> served, bool json)
     {
         if (json)
         {
@@ -71,10 +73,10 @@ internal sealed class SimulateCommand : AsyncCommand<SimulateCommand.Settings>
                 writer =>
                 {
                     writer.WriteStartObject();
-                    writer.Array("drives", hosts, (j, h) =>
+                    writer.Array("drives", served, (j, h) =>
                     {
                         j.WriteStartObject();
-                        j.WriteString("tag", h.Tag);
+                        j.WriteString("tag", h.Job.Job.Tag);
                         j.WriteString("link", h.Link);
                         j.WriteEndObject();
                     });
@@ -85,57 +87,13 @@ internal sealed class SimulateCommand : AsyncCommand<SimulateCommand.Settings>
         }
 
         var page = new Page(Console.Out);
-        foreach (var served in hosts)
+        page.Table(
+            [new("set"), new("what", Whole: false), new("drive"), new("link")],
+            served.Select(s => (IReadOnlyList<string>)[s.Job.Job.Tag, s.Job.Job.Title ?? "", SiteRow.DriveOf(s.Job.Profile, s.Job.Size), s.Link]));
+        page.Line($"Simulated; nothing real turns. Type what a person would do at the drive{(served.Count > 1 ? ", with its tag" : "")}; Ctrl-C ends:");
+        foreach (var line in TypedLines.Known)
         {
-            page.Line($"{served.Tag}: {served.Link}");
-        }
-
-        page.Line("Simulated; nothing real turns. Type power-cycle, reset or end, and the tag where there are several; Ctrl-C ends.");
-    }
-
-    private static async Task Commands(List<ServedDrive> hosts, CancellationToken cancellation)
-    {
-        while (true)
-        {
-            string? line;
-            try
-            {
-                line = await Console.In.ReadLineAsync(cancellation);
-                if (line is null)
-                {
-                    await Task.Delay(Timeout.InfiniteTimeSpan, cancellation);
-                }
-            }
-            catch (OperationCanceledException)
-            {
-                return;
-            }
-
-            var words = line!.Split(' ', StringSplitOptions.RemoveEmptyEntries);
-            var host = words switch
-            {
-                [_] when hosts.Count == 1 => hosts[0].Host,
-                [_, var tag] => hosts.Find(h => string.Equals(h.Tag, tag, StringComparison.OrdinalIgnoreCase))?.Host,
-                _ => null,
-            };
-            switch (words)
-            {
-                case ["end", ..]:
-                    return;
-                case ["power-cycle", ..] when host is not null:
-                    await host.PowerCycle();
-                    await Console.Error.WriteLineAsync("off and on again");
-                    break;
-                case ["reset", ..] when host is not null:
-                    host.Drive.ResetAtPanel();
-                    await Console.Error.WriteLineAsync("trip reset at the panel");
-                    break;
-                case []:
-                    break;
-                default:
-                    await Console.Error.WriteLineAsync($"'{line}' is not known; power-cycle TAG, reset TAG or end would do");
-                    break;
-            }
+            page.Line($"  {line}");
         }
     }
 
@@ -176,6 +134,3 @@ internal sealed class SimulateCommand : AsyncCommand<SimulateCommand.Settings>
         };
     }
 }
-
-/// <summary>A simulated drive that is being served.</summary>
-internal sealed record ServedDrive(string Tag, string Link, DriveHost Host);

@@ -75,7 +75,7 @@ public sealed record SiteRow
     {
         ArgumentNullException.ThrowIfNull(profile);
         ArgumentNullException.ThrowIfNull(size);
-        return $"{profile.Family} {size.Name}";
+        return $"{profile.Identity?.Product ?? profile.Family} {size.Name}";
     }
 
     private static StageState StateOf(IReadOnlyList<StageFact> stages, IReadOnlyList<OpenPoint> open) =>

@@ -55,7 +55,12 @@ public static class SiteReport
             .Element("p", "Drive sets of a site", "kind")
             .Element("h1", summary.Name)
             .Element("p", $"{Counts(summary.Rows)}.", "what")
-            .Element("p", $"Written {Numbers.Of(summary.WrittenAt)} by {summary.WrittenBy}{(summary.Remark is { } remark ? $". {remark}" : string.Empty)}", "small"));
+            .Element("p", $"Written {Numbers.Of(summary.WrittenAt)} by {summary.WrittenBy}", "small"));
+        if (summary.Remark is { } remark)
+        {
+            html.Element("p", remark, "decides");
+        }
+
         html.In("table", "sets", table =>
         {
             table.In("thead", null, head => head.In("tr", null, row => row

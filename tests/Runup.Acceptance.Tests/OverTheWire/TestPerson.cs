@@ -16,14 +16,18 @@ internal sealed class TestPerson(DriveHost host) : IFirstRunPerson
     /// <summary>Called as each hold begins, with the step's id.</summary>
     internal Action<string, RunHold, IDisposable>? Holding { get; init; }
 
+    /// <summary>What the person does before a question is answered with yes.</summary>
+    internal Func<ToConfirm, Task>? Does { get; init; }
+
     internal List<string> Confirmed { get; } = [];
 
-    public Task<PersonSays> Confirm(ToConfirm thing, CancellationToken cancellation)
+    public async Task<PersonSays> Confirm(ToConfirm thing, CancellationToken cancellation)
     {
         Confirmed.Add(thing.What);
-        return Task.FromResult<PersonSays>(thing.What == StopsAt || thing.Step == StopsBefore || thing.What is "step-again" or "go-on-outside-of-what-is-expected"
+        await (Does?.Invoke(thing) ?? Task.CompletedTask);
+        return thing.What == StopsAt || thing.Step == StopsBefore || thing.What is "step-again" or "go-on-outside-of-what-is-expected"
             ? new PersonSays.No("the test ends here")
-            : new PersonSays.Yes("A. Tester", thing.NeedsNote ? "beside the door" : null));
+            : new PersonSays.Yes("A. Tester", thing.NeedsNote ? "beside the door" : null);
     }
 
     public async Task<PersonSays> PowerCycle(CancellationToken cancellation)

@@ -5,6 +5,7 @@ using Runup.Commissioning.FirstRun;
 using Runup.Commissioning.Plan;
 using Runup.Commissioning.Records;
 using Runup.Commissioning.Rehearsal;
+using Runup.Commissioning.Survey;
 using Runup.DriveLink;
 using Runup.Files;
 using Runup.Files.Jobs;
@@ -19,7 +20,7 @@ using Runup.SimulatedDrive.Clock;
 
 namespace Runup.Acceptance.Tests.OverTheWire;
 
-/// <summary>The demo's pump with a simulated drive of a make in real time, and a cable between it and the program that can be cut.</summary>
+/// <summary>A set of the demo, the pump unless named, with a simulated drive of a make in real time, and a cable between it and the program that can be cut.</summary>
 internal sealed class WireSite : IAsyncDisposable
 {
     private readonly PacedTime time = new(1, TimeProvider.System);
@@ -30,18 +31,19 @@ internal sealed class WireSite : IAsyncDisposable
     private readonly SettingsPlan plan;
     private readonly IReadOnlyList<SheetLine> lines;
 
-    internal WireSite(string make)
+    internal WireSite(string make, string set = "swp-101", string sizeName = "7.5-400")
     {
-        var job = Path.Combine(RunupProgram.Root, "demo", "ostrevad", "swp-101.job.yaml");
+        var job = Path.Combine(RunupProgram.Root, "demo", "ostrevad", $"{set}.job.yaml");
         read = (JobReading.Read)JobFile.Read(job);
         profile = ProfileReader.ReadFile(Path.Combine(RunupProgram.Root, "data", "drives", make + ProfileReader.Extension), new Problems(make))!;
-        size = profile.FindSize("7.5-400")!;
+        size = profile.FindSize(sizeName)!;
         context = JobContext.For(read.Job, size.Rating);
         plan = SettingsPlan.For(context);
         lines = Sheet.For(profile, size, plan.Values, ParameterValues.Defaults(profile, size));
         var system = RehearsalSystem.Of(context)!;
+        var uncoupled = read.Job.Machine.Load.Value == LoadKind.Hoisting ? system : system with { Machine = RehearsalSystem.Uncoupled(system.Machine) };
         Host = DriveHost.Start(
-            new VirtualDrive(profile, size, system with { Machine = RehearsalSystem.Uncoupled(system.Machine) }), time, TimeProvider.System, new UnitId(1), new ModbusTcpServerOptions { Address = IPAddress.Loopback }).Host!;
+            new VirtualDrive(profile, size, uncoupled), time, TimeProvider.System, new UnitId(1), new ModbusTcpServerOptions { Address = IPAddress.Loopback }).Host!;
         Wire = new CuttableWire(Host.Endpoint);
         Links = new ModbusDriveLinks(new LinkAddress("127.0.0.1", Wire.Port, 1), profile, TimeProvider.System, (direction, _, bytes) =>
         {

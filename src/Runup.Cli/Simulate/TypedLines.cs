@@ -1,0 +1,106 @@
+using Runup.Profiles;
+using Runup.Quantities;
+using Runup.SimulatedDrive;
+
+namespace Runup.Cli.Simulate;
+
+/// <summary>What a person types who stands beside the simulated drives: power off and on, a reset, and running them at their panels.</summary>
+internal sealed class TypedLines(IReadOnlyList<ServedDrive> served)
+{
+    /// <summary>The lines that are known.</summary>
+    internal static IReadOnlyList<string> Known { get; } =
+    [
+        "power-cycle            off and on again",
+        "reset                  a trip is reset at the panel",
+        "run 25 Hz [reverse]    started at the panel, or to another frequency; only while the drive takes its commands there",
+        "stop                   stopped at the panel",
+        "end                    no drive is served any more",
+    ];
+
+    /// <summary>Follows lines until one ends it, or until cancelled.</summary>
+    internal async Task Follow(TextReader typed, TextWriter answers, CancellationToken cancellation)
+    {
+        while (true)
+        {
+            string? line;
+            try
+            {
+                line = await typed.ReadLineAsync(cancellation);
+                if (line is null)
+                {
+                    await Task.Delay(Timeout.InfiniteTimeSpan, cancellation);
+                }
+            }
+            catch (OperationCanceledException)
+            {
+                return;
+            }
+
+            var words = line!.Split(' ', StringSplitOptions.RemoveEmptyEntries);
+            if (words is ["end", ..])
+            {
+                return;
+            }
+
+            if (words.Length > 0)
+            {
+                await answers.WriteLineAsync(await Answer(line, words));
+            }
+        }
+    }
+
+    private async Task<string> Answer(string line, string[] words)
+    {
+        var (drive, rest) = Named(words[1..]);
+        return (words[0], drive, rest) switch
+        {
+            ("power-cycle" or "reset" or "run" or "stop", null, _) => $"of which drive? One of these tags would do: {string.Join(", ", served.Select(s => s.Job.Job.Tag))}",
+            ("power-cycle", { } host, []) => await OffAndOn(host),
+            ("reset", { } host, []) => Reset(host),
+            ("stop", { } host, []) => Said(host.Drive.StopAtPanel(), "stopping"),
+            ("run", { } host, [.. var frequency, "reverse"]) => Run(host, frequency, Rotation.Reverse),
+            ("run", { } host, var frequency) => Run(host, frequency, Rotation.Forward),
+            _ => $"'{line}' is not known; power-cycle, reset, run 25 Hz, stop or end would do{(served.Count > 1 ? ", with a tag, such as power-cycle " + served[0].Job.Job.Tag : "")}",
+        };
+    }
+
+    /// <summary>The drive that a line names, by its tag before or after what is to be done; of one drive the tag may be left out.</summary>
+    private (DriveHost? Drive, string[] Others) Named(string[] words)
+    {
+        foreach (var (place, word) in words.Index())
+        {
+            if (served.FirstOrDefault(s => string.Equals(s.Job.Job.Tag, word, StringComparison.OrdinalIgnoreCase)) is { } named)
+            {
+                return (named.Host, [.. words[..place], .. words[(place + 1)..]]);
+            }
+        }
+
+        return (served.Count == 1 ? served[0].Host : null, words);
+    }
+
+    private static async Task<string> OffAndOn(DriveHost host)
+    {
+        await host.PowerCycle();
+        return "off and on again";
+    }
+
+    private static string Reset(DriveHost host)
+    {
+        host.Drive.ResetAtPanel();
+        return "trip reset at the panel";
+    }
+
+    private static string Run(DriveHost host, string[] frequency, Rotation rotation) => QuantityText.Read<ElectricalFrequency>(string.Join(' ', frequency)) switch
+    {
+        Reading<ElectricalFrequency>.Value value => Said(host.Drive.RunAtPanel(value.Quantity, rotation), $"run at the panel to {value.Quantity.Hertz:0.##} Hz{(rotation == Rotation.Reverse ? " in reverse" : "")}"),
+        Reading<ElectricalFrequency>.Problem problem => $"{problem.Found}; {problem.WouldDo}",
+        _ => throw new InvalidOperationException("A reading is a value or a problem."),
+    };
+
+    private static string Said(PanelAnswer answer, string done) => answer switch
+    {
+        PanelAnswer.Followed => done,
+        PanelAnswer.Ignored ignored => $"nothing happens: {ignored.Why}",
+        _ => throw new InvalidOperationException("The set of answers is closed."),
+    };
+}
