@@ -1,6 +1,7 @@
 namespace Runup.Acceptance.Tests;
 
-public sealed class DemoTests(DemoRun demo) : IClassFixture<DemoRun>
+[Collection(DemoRun.Name)]
+public sealed class DemoTests(DemoRun demo)
 {
     private static readonly string[] Tags = ["SWP-101", "AB-201", "FS-301", "DF-401", "GH-501", "DG-601"];
 
@@ -54,7 +55,7 @@ public sealed class DemoTests(DemoRun demo) : IClassFixture<DemoRun>
         }
 
         // The hoist is handed over with cautions that nobody accepted, and the filter with one.
-        demo.Run.Output.ShouldMatch(@"(?m)^GH-501 +Tern 5\.5-400 +3 of 4 +OPEN POINTS +3 +panel +off");
+        demo.Run.Output.ShouldMatch(@"(?m)^GH-501 +Tern 5\.5-400 +3 of 4 +OPEN POINTS +2 +panel +off");
         demo.Run.Output.ShouldMatch(@"(?m)^DF-401 +Osprey 0\.75-400 +4 of 5 +OPEN POINTS +1 +bus +2 s, then ramp");
         demo.Run.Output.ShouldMatch(@"(?m)^SWP-101 +Tern 7\.5-400 +5 of 5 +DONE +0 +bus +2 s, then ramp");
         demo.Run.Output.ShouldContain("6 sets: 3 gone through with open points, 3 done with nothing open.");
@@ -84,24 +85,4 @@ public sealed class DemoTests(DemoRun demo) : IClassFixture<DemoRun>
         Directory.GetFiles(scratch.Folder).Length.ShouldBe(1);
         run.Errors.Trim().Split('\n').Length.ShouldBe(1);
     }
-}
-
-/// <summary>One run of the demo, looked at from several sides.</summary>
-public sealed class DemoRun : IAsyncLifetime
-{
-    private readonly Scratch scratch = new();
-
-    internal string Folder => Path.Combine(scratch.Folder, "a demo");
-
-    internal Run Run { get; private set; } = new(-1, "", "");
-
-    public async ValueTask InitializeAsync() => Run = await RunupProgram.Call(scratch.Folder, "demo", Folder);
-
-    public ValueTask DisposeAsync()
-    {
-        scratch.Dispose();
-        return ValueTask.CompletedTask;
-    }
-
-    internal Task<string> Text(params string[] path) => File.ReadAllTextAsync(Path.Combine([Folder, .. path]), TestContext.Current.CancellationToken);
 }

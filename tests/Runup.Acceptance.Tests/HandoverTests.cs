@@ -5,7 +5,8 @@ using Runup.Commissioning.Handover;
 namespace Runup.Acceptance.Tests;
 
 /// <summary>What a person holds in hand at the end.</summary>
-public sealed class HandoverTests
+[Collection(DemoRun.Name)]
+public sealed class HandoverTests(DemoRun demo)
 {
     [Fact]
     public async Task A_set_of_which_nothing_was_done_says_so_and_has_no_restore_file()
@@ -26,16 +27,12 @@ public sealed class HandoverTests
     [Fact]
     public async Task The_demo_ends_with_files_that_agree_with_its_record()
     {
-        using var scratch = new Scratch();
-
-        var run = await RunupProgram.Call(scratch.Folder, "demo", "site");
-
-        run.Status.ShouldBe(0, run.Errors);
-        run.Output.ShouldContain("SWP-101.handover.html");
-        var folder = Path.Combine(scratch.Folder, "site", "handover");
+        demo.Run.Status.ShouldBe(0, demo.Run.Errors);
+        demo.Run.Output.ShouldContain("SWP-101.handover.html");
+        var folder = Path.Combine(demo.Folder, "handover");
         var report = await File.ReadAllBytesAsync(Path.Combine(folder, "SWP-101.handover.html"));
         var restore = RestoreText.Read(await File.ReadAllTextAsync(Path.Combine(folder, "SWP-101.restore.json"))).ShouldBeOfType<RestoreReading.Read>().File;
-        var recorded = Bodies(Path.Combine(scratch.Folder, "site", "runup.db"));
+        var recorded = Bodies(Path.Combine(demo.Folder, "runup.db"));
 
         recorded.ShouldContain(b => b.Body.Contains(Convert.ToHexStringLower(SHA256.HashData(report)), StringComparison.Ordinal));
         recorded.Select(b => b.Hash).ShouldContain(restore.ChainHead);

@@ -58,9 +58,6 @@ internal sealed class DemoCommand : AsyncCommand<DemoCommand.Settings>
     /// <summary>All sets at once; the first is told as it goes on, the others one after the other once it has ended.</summary>
     private static async Task<(HandoverFiles Files, string? HeldUp)[]> Tell(IReadOnlyList<DemoSet> sets, DemoScreen screen, IRecords records, CancellationToken cancellation)
     {
-        // Many short waits at once: the pool would else give them a thread only after half a second each.
-        ThreadPool.GetMinThreads(out var workers, out var ports);
-        ThreadPool.SetMinThreads(Math.Max(workers, 4 * sets.Count), ports);
         foreach (var set in sets)
         {
             screen.Follow(set.Job.Job.Tag, set.Pace);

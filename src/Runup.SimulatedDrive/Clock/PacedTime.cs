@@ -44,7 +44,7 @@ public sealed class PacedTime : TimeProvider, IDisposable
     }
 
     /// <summary>The longest step, in this time.</summary>
-    public static TimeSpan LongestStep { get; } = TimeSpan.FromMilliseconds(100);
+    public static TimeSpan LongestStep { get; } = TimeSpan.FromMilliseconds(40);
 
     /// <summary>Called for each step with the time reached, before timers that are due are called.</summary>
     public event Action<TimeSpan>? Moved;

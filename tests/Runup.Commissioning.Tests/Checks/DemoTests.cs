@@ -34,8 +34,8 @@ public sealed class DemoTests
     {
         var stop = (CheckResult.Violated)CheckList.Judge(DemoFiles.Context("as-surveyed", "ab-201.job.yaml")).Of("machine.deceleration");
         stop.Severity.ShouldBe(Severity.Caution);
-        stop.Remedy.ShouldContain("45 s");
-        DemoFiles.Job("ab-201.job.yaml").Operation.Deceleration!.Value.Seconds.ShouldBe(45);
+        stop.Remedy.ShouldContain("30 s");
+        DemoFiles.Job("ab-201.job.yaml").Operation.Deceleration!.Value.Seconds.ShouldBe(30);
     }
 
     // What a drives engineer would say of the sets, beyond "it fits".
@@ -45,7 +45,7 @@ public sealed class DemoTests
     [InlineData("fs-301.job.yaml")]
     [InlineData("df-401.job.yaml", "machine.low-speed-cooling")]
     [InlineData("gh-501.job.yaml", "machine.hoist", "machine.overhauling")]
-    [InlineData("dg-601.job.yaml")]
+    [InlineData("dg-601.job.yaml", "machine.critical-speed")]
     public void The_sets_as_corrected_have_these_findings_and_no_blocker(string file, params string[] findings)
     {
         var report = CheckList.Judge(DemoFiles.Context(file));
