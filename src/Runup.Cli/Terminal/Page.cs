@@ -9,7 +9,6 @@ internal sealed class Page
 {
     private const int WidthOfPipe = 132;
     private const int Gap = 2;
-    private const int Indent = 5;
     private const int LeastForSentences = 28;
 
     private readonly IAnsiConsole console;
@@ -39,7 +38,19 @@ internal sealed class Page
         console.WriteLine();
     }
 
-    internal void Table(IReadOnlyList<Column> columns, IEnumerable<IReadOnlyList<string>> rows) => WriteTrimmed(Made(columns, rows), []);
+    /// <summary>A table. Where a narrow screen would leave a last column of sentences a strip in which nobody can read, they stand below their rows.</summary>
+    internal void Table(IReadOnlyList<Column> columns, IEnumerable<IReadOnlyList<string>> rows)
+    {
+        var all = rows.ToList();
+        if (LastHasNoRoom(columns, all))
+        {
+            Table([.. columns.SkipLast(1)], [.. all.Select(row => (IReadOnlyList<string>)[.. row.SkipLast(1)])], [.. all.Select(row => row[^1])]);
+        }
+        else
+        {
+            WriteTrimmed(Made(columns, all), []);
+        }
+    }
 
     /// <summary>A table with a sentence below each row, for what a narrow screen has no column for. The first column is never blank.</summary>
     internal void Table(IReadOnlyList<Column> columns, IReadOnlyList<IReadOnlyList<string>> rows, IReadOnlyList<string> below) => WriteTrimmed(Made(columns, rows), below);
@@ -50,13 +61,6 @@ internal sealed class Page
 
     private static Table Made(IReadOnlyList<Column> columns, IEnumerable<IReadOnlyList<string>> rows)
     {
-        var cells = rows.Select(row => (IReadOnlyList<string>)[.. row.Select(Visible.Text)]).ToList();
-        if (LastHasNoRoom(columns, cells))
-        {
-            Hanging(columns, cells);
-            return;
-        }
-
         var table = new Table { Border = TableBorder.None, ShowHeaders = columns.Any(c => c.Title.Length > 0) };
         foreach (var (place, column) in columns.Index())
         {
@@ -74,18 +78,17 @@ internal sealed class Page
             table.AddColumn(made);
         }
 
-        foreach (var row in cells)
+        foreach (var row in rows)
         {
-            table.AddRow(row.Select(cell => new Text(cell)));
+            table.AddRow(row.Select(cell => new Text(Visible.Text(cell))));
         }
 
         return table;
     }
 
-    /// <summary>Whether a last column of sentences would be left a strip in which nobody can read.</summary>
     private bool LastHasNoRoom(IReadOnlyList<Column> columns, List<IReadOnlyList<string>> rows)
     {
-        if (columns.Count < 3 || columns[^1].Whole || columns.SkipLast(1).Any(c => !c.Whole))
+        if (columns.Count < 3 || columns[^1].Whole || columns.SkipLast(1).Any(c => !c.Whole) || rows.Exists(r => r[0].Length == 0))
         {
             return false;
         }
@@ -93,42 +96,6 @@ internal sealed class Page
         var left = console.Profile.Width - columns.SkipLast(1).Select((c, place) => Gap + rows.Select(r => r[place].Length).Append(c.Title.Length).Max()).Sum();
         return left < LeastForSentences && rows.Exists(r => r[^1].Length > left);
     }
-
-    /// <summary>The last column's sentences below their rows.</summary>
-    private void Hanging(IReadOnlyList<Column> columns, List<IReadOnlyList<string>> rows)
-    {
-        var widths = columns.SkipLast(1).Select((c, place) => rows.Select(r => r[place].Length).Append(c.Title.Length).Max()).ToList();
-        var headings = string.Join(Blank(Gap), columns.SkipLast(1).Select((c, place) => c.Digits ? c.Title.PadLeft(widths[place]) : c.Title.PadRight(widths[place]))).TrimEnd();
-        Line(headings);
-        Line(Rule(headings));
-        foreach (var row in rows)
-        {
-            Line(string.Join(Blank(Gap), row.SkipLast(1).Select((cell, place) => columns[place].Digits ? cell.PadLeft(widths[place]) : cell.PadRight(widths[place]))).TrimEnd());
-            Indented(row[^1]);
-        }
-    }
-
-    private void Indented(string sentences)
-    {
-        var line = "";
-        foreach (var word in sentences.Split(' ', StringSplitOptions.RemoveEmptyEntries))
-        {
-            if (line.Length > 0 && Indent + line.Length + 1 + word.Length > console.Profile.Width - 1)
-            {
-                Line(Blank(Indent) + line);
-                line = "";
-            }
-
-            line = line.Length == 0 ? word : $"{line} {word}";
-        }
-
-        if (line.Length > 0)
-        {
-            Line(Blank(Indent) + line);
-        }
-    }
-
-    private static string Blank(int count) => new(' ', count);
 
     /// <summary>Without the blanks at the ends of lines, which an e-mail would wrap, and with a rule below the headings.</summary>
     private void WriteTrimmed(Table table, IReadOnlyList<string> below)

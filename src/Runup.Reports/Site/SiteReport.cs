@@ -15,12 +15,10 @@ public static class SiteReport
     public static string Write(SiteSummary summary)
     {
         ArgumentNullException.ThrowIfNull(summary);
-        var html = new HtmlWriter();
-        html.Own("<!DOCTYPE html>\n<html lang=\"en\">\n")
-            .In("head", null, head => Head(head, summary))
-            .In("body", "site", body => Body(body, summary))
-            .Own("</html>\n");
-        return html.ToString();
+        return HtmlPage.Write(
+            $"Site {summary.Name}",
+            HtmlPage.Style("handover.css") + HtmlPage.Style("site.css") + HtmlPage.Paper("size: landscape; margin: 14mm 13mm 17mm;", $"{summary.Name}, drive sets, {Numbers.Of(summary.WrittenAt)}"),
+            body => Body(body, summary));
     }
 
     /// <summary>How many sets are how far, in words: those that need somebody first.</summary>
@@ -42,12 +40,6 @@ public static class SiteReport
         StageState.Done => "done with nothing open",
         _ => throw new ArgumentOutOfRangeException(nameof(state), state, null),
     };
-
-    private static void Head(HtmlWriter html, SiteSummary summary) => html
-        .Own("<meta charset=\"utf-8\"/>\n<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\"/>\n")
-        .Own("<meta http-equiv=\"Content-Security-Policy\" content=\"default-src 'none'; style-src 'unsafe-inline'\"/>\n")
-        .Element("title", $"Site {summary.Name}")
-        .Own($"<style>\n{ReportStyle.Of("handover.css")}{ReportStyle.Of("site.css")}</style>\n");
 
     private static void Body(HtmlWriter html, SiteSummary summary)
     {
