@@ -11,8 +11,8 @@ public static class SheetPage
     private const string Headings =
         "<th>done</th><th class=\"n\"></th><th>no.</th><th>name on the drive's list</th><th class=\"n enter\">enter</th><th>unit</th><th class=\"n\">from factory</th><th class=\"found\">found, if other</th><th>why</th>";
 
-    // In half lines: a row takes two, each further line of its name or reason one more.
-    private const int MostHalfLines = 72;
+    // In half lines: a row takes two, each further line of its name or reason one more. Tried on US Letter, the lower of the two.
+    private const int RoomInHalfLines = 72;
     private const int LettersOfName = 27;
     private const int LettersOfWhy = 86;
 
@@ -23,11 +23,17 @@ public static class SheetPage
         return HtmlPage.Write(
             $"Sheet {sheet.Tag}",
             HtmlPage.Style("sheet.css") + HtmlPage.Paper("size: landscape; margin: 9mm 10mm 11mm;", $"{sheet.Tag}, sheet {sheet.Checksum}, {Numbers.Of(sheet.WrittenAt)}"),
-            body => body.In("main", Closeness(sheet), main => Body(main, sheet)));
+            body => body.In("main", Fitting(sheet), main => Body(main, sheet)));
     }
 
-    // What must be entered fits one page, A4 or US Letter: the longer it is, the closer it stands.
-    private static string? Closeness(SheetModel sheet) => sheet.Extent is not SheetExtent.Must ? null : HalfLines(sheet) > MostHalfLines ? "must close" : "must";
+    // What must be entered fits one page, A4 or US Letter, in letters as large as there is room for.
+    private static string? Fitting(SheetModel sheet) => sheet.Extent is not SheetExtent.Must ? null : ((double)RoomInHalfLines / HalfLines(sheet)) switch
+    {
+        >= 1 => "must",
+        >= 0.95 => "must near",
+        >= 0.9 => "must nearer",
+        _ => "must nearest",
+    };
 
     private static int HalfLines(SheetModel sheet) => sheet.Lines.Sum(e => 2 + Math.Max(e.Name.Length / LettersOfName, e.MarksAndWhy.Length / LettersOfWhy));
 

@@ -22,7 +22,7 @@ public sealed class PaperTests
         sheets.Count.ShouldBeGreaterThan(3);
 
         var pages = await Printed(paper, sheets);
-        pages.Count.ShouldBe(sheets.Count);
+        pages.Count.ShouldBe(sheets.Count, string.Join("\n", pages.Select(p => p[..Math.Min(p.Length, 90)])));
         foreach (var (page, sheet) in pages.Zip(sheets))
         {
             page.ShouldContain($"Sheet {sheet.Checksum}");
