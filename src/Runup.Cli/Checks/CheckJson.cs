@@ -19,7 +19,7 @@ internal static class CheckJson
         json.WriteString("tag", job.Job.Tag);
         FindingsJson.Verdict(json, report);
         FindingsJson.Findings(json, report);
-        json.Object("motor", () => MotorJson.Write(json, context.Circuit, context.Printed.Ensemble));
+        json.Object("motor", () => MotorJson.Write(json, context.Circuit, context.Printed.Known));
         json.Object("machine", () => Machine(json, MachineFigures.Of(context)));
         json.Object("supply", () => Nulls(json, SupplyKeys));
         json.Object("cable", () => Nulls(json, CableKeys));

@@ -1,8 +1,10 @@
 using System.ComponentModel;
 using Runup.Cli.Terminal;
 using Runup.Commissioning.Checks;
+using Runup.Commissioning.Diagnosis;
 using Runup.Engineering.Motors.Ensemble;
 using Runup.Files.Jobs;
+using Runup.Files.Readings;
 using Spectre.Console.Cli;
 
 namespace Runup.Cli.Checks;
@@ -18,14 +20,15 @@ internal sealed class MotorCommand : Command<MotorCommand.Settings>
             MotorReading.Faulty faulty => throw new Complaint(ExitStatus.BadInput, faulty.Problems.Select(p => p.ToString())),
             _ => throw new InvalidOperationException("The set of readings is closed."),
         };
-        var motor = MotorContext.For(read.Motor, settings.ExactPlate ? PlateTrust.Exact : PlateTrust.WithTolerances);
+        var motor = MotorContext.For(read.Motor, settings.ExactPlate ? PlateTrust.Exact : PlateTrust.WithTolerances, Rows(settings.Readings));
         if (settings.Json)
         {
             JsonOut.Write(json =>
             {
                 json.WriteStartObject();
                 json.WriteString("tag", read.Tag);
-                MotorJson.Write(json, motor.Circuit, motor.Ensemble);
+                MotorJson.Write(json, motor.Circuit, motor.Known);
+                MotorForecastJson.Write(json, motor.Known);
                 FindingsJson.Findings(json, motor.Report);
                 json.WriteEndObject();
             });
@@ -37,6 +40,14 @@ internal sealed class MotorCommand : Command<MotorCommand.Settings>
 
         return (int)(motor.Report.Verdict.BlockedBy.Count > 0 ? ExitStatus.Blocked : ExitStatus.Fine);
     }
+
+    private static IReadOnlyList<ReadingRow> Rows(string? file) => (file is null ? null : ReadingsFile.Read(file)) switch
+    {
+        null => [],
+        ReadingsText.Read(var rows) => rows,
+        ReadingsText.Faulty(var problems) => throw new Complaint(ExitStatus.BadInput, problems.Select(p => p.ToString())),
+        _ => throw new InvalidOperationException("The set of readings is closed."),
+    };
 
     internal sealed class Settings : CommandSettings
     {
@@ -51,5 +62,9 @@ internal sealed class MotorCommand : Command<MotorCommand.Settings>
         [CommandOption("--exact-plate")]
         [Description("Take the plate as exact (textbook circuits), not with the tolerances of IEC 60034-1; the best fit is the same, the bands differ")]
         public bool ExactPlate { get; set; }
+
+        [CommandOption("--readings <FILE>")]
+        [Description("Readings taken on the motor (*.readings.csv); the bands with them stand beside those before")]
+        public string? Readings { get; set; }
     }
 }

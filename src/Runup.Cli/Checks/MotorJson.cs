@@ -1,5 +1,6 @@
 using System.Text.Json;
 using Runup.Cli.Terminal;
+using Runup.Commissioning.Diagnosis;
 using Runup.Engineering.Motors;
 using Runup.Engineering.Motors.Ensemble;
 
@@ -8,7 +9,7 @@ namespace Runup.Cli.Checks;
 /// <summary>The <c>motor</c> object: the circuit that fits the plate best, and what the motors that fit it do, as bands.</summary>
 internal static class MotorJson
 {
-    internal static void Write(Utf8JsonWriter json, EquivalentCircuit? circuit, MotorEnsemble? ensemble)
+    internal static void Write(Utf8JsonWriter json, EquivalentCircuit? circuit, KnownMotor? known)
     {
         json.Object("circuit", () =>
         {
@@ -22,10 +23,17 @@ internal static class MotorJson
             json.Number("stray_loss_W", circuit?.StrayLoss.Watts);
         });
         SecondCage(json, circuit?.SecondCage);
-        json.Number("pole_count", ensemble?.Plate.Poles.Poles);
-        json.Number("rated_slip", ensemble?.Plate.RatedSlip.Ratio);
-        Bands(json, ensemble is null ? null : MotorBands.Of(ensemble));
-        json.WriteNull("before");
+        json.Number("pole_count", known?.Now.Plate.Poles.Poles);
+        json.Number("rated_slip", known?.Now.Plate.RatedSlip.Ratio);
+        Bands(json, known is null ? null : MotorBands.Of(known.Now));
+        if (known is { HasReadings: true })
+        {
+            json.Object("before", () => Bands(json, MotorBands.Of(known.FromPlate)));
+        }
+        else
+        {
+            json.WriteNull("before");
+        }
     }
 
     private static void SecondCage(Utf8JsonWriter json, RotorCage? cage)
@@ -55,7 +63,7 @@ internal static class MotorJson
         Band(json, "breakdown_torque_ratio", bands?.BreakdownTorqueRatio.As(ratio => ratio.Value));
     }
 
-    private static void Band(Utf8JsonWriter json, string key, Band<double>? band) => json.Object(key, () =>
+    internal static void Band(Utf8JsonWriter json, string key, Band<double>? band) => json.Object(key, () =>
     {
         json.Number("p05", band?.P05);
         json.Number("p50", band?.P50);

@@ -1,3 +1,4 @@
+using Runup.Commissioning.Diagnosis;
 using Runup.Commissioning.Survey;
 using Runup.Engineering.Motors;
 using Runup.Engineering.Motors.Ensemble;
@@ -7,15 +8,15 @@ namespace Runup.Commissioning.Checks;
 /// <summary>A motor alone: what its plate tells without supply, drive or machine.</summary>
 public sealed class MotorContext
 {
-    private readonly Lazy<MotorEnsemble?> ensemble;
+    private readonly Lazy<KnownMotor?> known;
 
-    private MotorContext(MotorSurvey motor, PlateTrust trust)
+    private MotorContext(MotorSurvey motor, PlateTrust trust, IReadOnlyList<ReadingRow>? rows)
     {
         Plate = PlateContext.For(motor);
         Nameplate = NameplateReading.Of(Plate);
         Fit = Nameplate is { } plate && Plate.IsInduction ? CircuitFit.Of(plate) : null;
         Prediction = Fit is CircuitFit.Fitted fitted && Nameplate is { } printed ? MotorPrediction.From(fitted, printed) : null;
-        ensemble = new(() => Fit is CircuitFit.Fitted && Nameplate is { } named ? MotorEnsemble.Of(named, trust) : null);
+        known = new(() => Fit is CircuitFit.Fitted && Nameplate is { } named ? KnownMotor.Of(motor, named, trust, rows) : null);
         Report = new([.. CheckList.OfPlate.Select(check => check.Judge(Plate))], PlateAssumptions.Of(Fit, trust));
     }
 
@@ -35,7 +36,7 @@ public sealed class MotorContext
     public MotorPrediction? Prediction { get; }
 
     /// <summary>The motors that the plate may stand for; null without a circuit.</summary>
-    public MotorEnsemble? Ensemble => ensemble.Value;
+    public KnownMotor? Known => known.Value;
 
     /// <summary>The checks of the plate, with everything that was taken because the plate does not say it.</summary>
     public CheckReport Report { get; }
@@ -43,5 +44,7 @@ public sealed class MotorContext
     /// <summary>The context of a motor.</summary>
     /// <param name="motor">The motor.</param>
     /// <param name="trust">How far its plate is taken at its word.</param>
-    public static MotorContext For(MotorSurvey motor, PlateTrust trust = PlateTrust.WithTolerances) => new(motor, trust);
+    /// <param name="rows">What was read on it beside what was surveyed.</param>
+    public static MotorContext For(MotorSurvey motor, PlateTrust trust = PlateTrust.WithTolerances, IReadOnlyList<ReadingRow>? rows = null) =>
+        new(motor, trust, rows);
 }

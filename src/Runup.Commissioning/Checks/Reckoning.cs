@@ -1,9 +1,9 @@
+using Runup.Commissioning.Diagnosis;
 using Runup.Commissioning.Plan;
 using Runup.Commissioning.Survey;
 using Runup.Engineering;
 using Runup.Engineering.Drives;
 using Runup.Engineering.Motors;
-using Runup.Engineering.Motors.Ensemble;
 using Runup.Quantities;
 
 namespace Runup.Commissioning.Checks;
@@ -17,7 +17,7 @@ public sealed class Reckoning
     private readonly Job job;
     private readonly DriveConditions conditions;
     private readonly Lazy<CircuitFit?> fit;
-    private readonly Lazy<MotorEnsemble?> ensemble;
+    private readonly Lazy<KnownMotor?> known;
     private readonly Lazy<MachineReading> machine;
     private readonly Lazy<BoostChoice?> boost;
     private readonly Lazy<Motion?> motion;
@@ -27,7 +27,7 @@ public sealed class Reckoning
         (this.job, this.conditions, Nameplate) = (job, conditions, plate);
         Output = IntendedOutput.Of(job, plate);
         fit = new(() => plate is not null && job.Motor.Kind.Value == MotorKind.Induction ? CircuitFit.Of(plate) : null);
-        ensemble = new(() => Circuit is not null && plate is not null ? MotorEnsemble.Of(plate) : null);
+        known = new(() => Circuit is not null && plate is not null ? KnownMotor.Of(job.Motor, plate) : null);
         machine = new(() => MachineReading.Of(job, plate));
         boost = new(() => Circuit is { } circuit && plate is not null
             ? BoostChoice.For(circuit, Output.Characteristic(VoltageShape.Linear, default, plate.Voltage), plate.Current, BreakawayAtMotor)
@@ -48,7 +48,7 @@ public sealed class Reckoning
     public EquivalentCircuit? Circuit => (Fit as CircuitFit.Fitted)?.Circuit;
 
     /// <summary>The motors that the plate may stand for; null without a circuit.</summary>
-    public MotorEnsemble? Ensemble => ensemble.Value;
+    public KnownMotor? Known => known.Value;
 
     /// <summary>The driven machine.</summary>
     public MachineReading Machine => machine.Value;

@@ -1,5 +1,4 @@
 using Runup.Engineering.Numerics;
-using Runup.Quantities;
 
 namespace Runup.Engineering.Motors;
 
@@ -73,30 +72,8 @@ internal sealed class CircuitFamily
         RatedPointCircuit.TrySolve(point, losses, statorLeakage_ohm, statorLeakage_ohm / split, out var solved)
         && SmallestMagnetizingShare * point.Current_A * solved.Magnetizing_ohm < solved.Iron.ReferenceEmf_V
         && double.IsFinite(1 / solved.CoreLoss_siemens)
-            ? Circuit(solved)
+            ? solved.Circuit(point.Phase_V, point.Current_A)
             : null;
-
-    private EquivalentCircuit Circuit(in CircuitValues solved)
-    {
-        var frequency = ElectricalFrequency.FromHertz(point.Frequency_Hz);
-        var poles = PoleCount.FromPoles(2 * point.PolePairs);
-        return new EquivalentCircuit
-        {
-            StatorResistance = Resistance.FromOhms(solved.Stator_ohm),
-            StatorLeakage = Reactance.FromOhms(solved.StatorLeakage_ohm),
-            Magnetizing = Reactance.FromOhms(solved.Magnetizing_ohm),
-            RotorLeakage = Reactance.FromOhms(solved.RotorLeakage_ohm),
-            RotorResistance = Resistance.FromOhms(solved.Rotor_ohm),
-            CoreLoss = Resistance.FromOhms(1 / solved.CoreLoss_siemens),
-            FrictionLoss = ElectricalPower.FromWatts(losses.Friction_W),
-            StrayLoss = ElectricalPower.FromWatts(losses.Stray_W),
-            RatedCurrent = LineCurrent.FromAmperes(point.Current_A),
-            RatedSpeed = frequency.SynchronousSpeed(poles).At(Slip.FromRatio(point.Slip)),
-            RatedFrequency = frequency,
-            RatedVoltage = PhaseVoltage.FromVolts(point.Phase_V).Line,
-            Poles = poles,
-        };
-    }
 
     // A member is of use only if its rated point is well on the stable side, stray and friction included.
     private bool Holds(double leakage) =>

@@ -1,4 +1,5 @@
 using System.Runtime.InteropServices;
+using Runup.Quantities;
 
 namespace Runup.Engineering.Motors;
 
@@ -62,6 +63,29 @@ internal readonly record struct CircuitValues
                 ?? circuit.RatedFrequency.SynchronousSpeed(circuit.Poles).RadiansPerSecond,
             RatedFrequency_Hz = circuit.RatedFrequency.Hertz,
             PolePairs = circuit.Poles.Pairs,
+        };
+    }
+
+    /// <summary>The circuit of these numbers; its iron is left out, which no circuit states.</summary>
+    internal EquivalentCircuit Circuit(double phase_V, double rated_A)
+    {
+        var frequency = ElectricalFrequency.FromHertz(RatedFrequency_Hz);
+        return new EquivalentCircuit
+        {
+            StatorResistance = Resistance.FromOhms(Stator_ohm),
+            StatorLeakage = Reactance.FromOhms(StatorLeakage_ohm),
+            Magnetizing = Reactance.FromOhms(Magnetizing_ohm),
+            RotorLeakage = Reactance.FromOhms(RotorLeakage_ohm),
+            RotorResistance = Resistance.FromOhms(Rotor_ohm),
+            SecondCage = SecondRotor_ohm > 0 ? new RotorCage(Resistance.FromOhms(SecondRotor_ohm), Reactance.FromOhms(SecondRotorLeakage_ohm)) : null,
+            CoreLoss = CoreLoss_siemens > 0 && double.IsFinite(1 / CoreLoss_siemens) ? Resistance.FromOhms(1 / CoreLoss_siemens) : null,
+            FrictionLoss = ElectricalPower.FromWatts(Friction_W),
+            StrayLoss = ElectricalPower.FromWatts(StrayPerSquareAmpere_W * rated_A * rated_A),
+            RatedCurrent = LineCurrent.FromAmperes(rated_A),
+            RatedSpeed = ShaftSpeed.FromRadiansPerSecond(ReferenceSpeed_radPerS),
+            RatedFrequency = frequency,
+            RatedVoltage = PhaseVoltage.FromVolts(phase_V).Line,
+            Poles = PoleCount.FromPoles(2 * PolePairs),
         };
     }
 }

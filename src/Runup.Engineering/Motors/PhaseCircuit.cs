@@ -57,6 +57,19 @@ internal readonly struct PhaseCircuit : IEmfAtFactor
         return Flow(phase_V, slip, gRotor, bRotor, factor);
     }
 
+    /// <summary>Currents and powers at an air-gap voltage and a slip: what the terminals then need.</summary>
+    internal PhaseFlow AtEmf(double emf_V, double slip)
+    {
+        var (gRotor, bRotor) = RotorAdmittance(slip);
+        var factor = values.Iron.IronShare > 0 ? values.Iron.Factor(emf_V / (values.Iron.ReferenceEmf_V * scale)) : 1;
+        var (iRe, iIm) = (emf_V * (gRotor + values.CoreLoss_siemens), emf_V * (bRotor - (factor / (values.Magnetizing_ohm * scale))));
+        var x = values.StatorLeakage_ohm * scale;
+        var (vRe, vIm) = (emf_V + (iRe * values.Stator_ohm) - (iIm * x), (iRe * x) + (iIm * values.Stator_ohm));
+        var v = double.Hypot(vRe, vIm);
+        return new PhaseFlow(
+            this, slip, v, ((iRe * vRe) + (iIm * vIm)) / v, ((iIm * vRe) - (iRe * vIm)) / v, (iRe * iRe) + (iIm * iIm), emf_V * emf_V, gRotor, bRotor);
+    }
+
     double IEmfAtFactor.Emf_V(double factor) => Flow(phase_V, 0, gRotorNow, bRotorNow, factor).AirGapEmf_V;
 
     /// <summary>Admittance of the rotor, all cages: Yr = s (Rr − j s Xlr) / (Rr² + s² Xlr²), which needs no division by the slip.</summary>

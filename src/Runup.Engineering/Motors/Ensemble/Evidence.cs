@@ -55,6 +55,12 @@ internal sealed class ReadingEvidence(MemberReading of, double shown) : IEvidenc
     public double LogLikelihood(in MotorMember member)
     {
         var (figure, deviation) = of(member);
+        return Of(shown, figure, deviation);
+    }
+
+    /// <summary>The likelihood of a reading for a figure that is expected, with its standard deviation.</summary>
+    internal static double Of(double shown, double figure, double deviation)
+    {
         var off = figure > 0 ? Math.Log(shown / figure) / deviation : 1e3;
         var sound = -0.5 * off * off;
         var wrong = sound / (WrongWidth * WrongWidth);

@@ -17,10 +17,12 @@ public abstract record InstrumentReading
     /// <summary>The current of the uncoupled motor at a voltage and a frequency.</summary>
     public sealed record NoLoadCurrent(LineCurrent Current, LineVoltage Voltage, ElectricalFrequency Frequency, Fraction Of) : InstrumentReading(Of)
     {
-        internal override IEvidence Evidence(PlateTrust trust)
+        internal override double Shown => Current.Amperes;
+
+        internal override MemberReading On(PlateTrust trust)
         {
             var (phase_V, hertz, deviation) = (Voltage.Phase.Volts, Frequency.Hertz, With(trust));
-            return new ReadingEvidence((in MotorMember member) => (member.Uncoupled(phase_V, hertz).Current_A, deviation), Current.Amperes);
+            return (in MotorMember member) => (member.Uncoupled(phase_V, hertz).Current_A, deviation);
         }
     }
 
@@ -30,18 +32,18 @@ public abstract record InstrumentReading
         // About one turn a minute of 1500, as hand-held tachometers and the frequency's last digit leave it.
         private const double SlipDeviation = 7e-4;
 
-        internal override IEvidence Evidence(PlateTrust trust)
+        internal override double Shown => Current.Amperes;
+
+        internal override MemberReading On(PlateTrust trust)
         {
             var (phase_V, hertz, speed, deviation) = (Voltage.Phase.Volts, Frequency.Hertz, Speed.RadiansPerSecond, With(trust));
-            return new ReadingEvidence(
-                (in MotorMember member) =>
-                {
-                    var phases = new PhaseCircuit(member.Values, hertz);
-                    var slip = 1 - (speed / phases.SynchronousSpeed_radPerS);
-                    var current = phases.At(phase_V, slip).Current_A;
-                    return (current, double.Hypot(deviation, (phases.At(phase_V, slip + SlipDeviation).Current_A / current) - 1));
-                },
-                Current.Amperes);
+            return (in MotorMember member) =>
+            {
+                var phases = new PhaseCircuit(member.Values, hertz);
+                var slip = 1 - (speed / phases.SynchronousSpeed_radPerS);
+                var current = phases.At(phase_V, slip).Current_A;
+                return (current, double.Hypot(deviation, (phases.At(phase_V, slip + SlipDeviation).Current_A / current) - 1));
+            };
         }
     }
 
@@ -51,18 +53,18 @@ public abstract record InstrumentReading
         // A drive's torque is reckoned, not measured: of rated torque.
         private const double TorqueDeviation = 0.05;
 
-        internal override IEvidence Evidence(PlateTrust trust)
+        internal override double Shown => Current.Amperes;
+
+        internal override MemberReading On(PlateTrust trust)
         {
             var (phase_V, hertz, torque, deviation) = (Voltage.Phase.Volts, Frequency.Hertz, Math.Abs(Torque.NewtonMetres), With(trust));
-            return new ReadingEvidence(
-                (in MotorMember member) =>
-                {
-                    var phases = new PhaseCircuit(member.Values, hertz);
-                    var current = Running.At(phases, phase_V, torque).Current_A;
-                    var more = Running.At(phases, phase_V, torque + (TorqueDeviation * member.RatedTorque_Nm)).Current_A;
-                    return (current, double.Hypot(deviation, (more / current) - 1));
-                },
-                Current.Amperes);
+            return (in MotorMember member) =>
+            {
+                var phases = new PhaseCircuit(member.Values, hertz);
+                var current = Running.At(phases, phase_V, torque).Current_A;
+                var more = Running.At(phases, phase_V, torque + (TorqueDeviation * member.RatedTorque_Nm)).Current_A;
+                return (current, double.Hypot(deviation, (more / current) - 1));
+            };
         }
     }
 
@@ -77,12 +79,13 @@ public abstract record InstrumentReading
         private const double Copper_C = 235;
         private const double Cold_C = 25;
 
-        internal override IEvidence Evidence(PlateTrust trust)
+        internal override double Shown => Resistance.Ohms;
+
+        internal override MemberReading On(PlateTrust trust)
         {
             var celsius = Winding?.Celsius ?? Cold_C;
             var deviation = double.Hypot(With(trust), (Winding is null ? 10 : 2) / (Copper_C + celsius));
-            return new ReadingEvidence(
-                (in MotorMember member) => (2 * member.Values.Stator_ohm * (Copper_C + celsius) / (Copper_C + member.Warm_C), deviation), Resistance.Ohms);
+            return (in MotorMember member) => (2 * member.Values.Stator_ohm * (Copper_C + celsius) / (Copper_C + member.Warm_C), deviation);
         }
     }
 
@@ -92,10 +95,12 @@ public abstract record InstrumentReading
     {
         private const double Deviation = 0.12;
 
-        internal override IEvidence Evidence(PlateTrust trust)
+        internal override double Shown => Inductance.Henries;
+
+        internal override MemberReading On(PlateTrust trust)
         {
-            var (henry, deviation) = (Inductance.Henries, double.Hypot(With(trust), Deviation));
-            return new ReadingEvidence((in MotorMember member) => (member.TransientLeakage_ohm / (2 * Math.PI * member.Frequency_Hz), deviation), henry);
+            var deviation = double.Hypot(With(trust), Deviation);
+            return (in MotorMember member) => (member.TransientLeakage_ohm / (2 * Math.PI * member.Frequency_Hz), deviation);
         }
     }
 
@@ -104,10 +109,12 @@ public abstract record InstrumentReading
     {
         private const double Deviation = 0.05;
 
-        internal override IEvidence Evidence(PlateTrust trust)
+        internal override double Shown => Current.Amperes;
+
+        internal override MemberReading On(PlateTrust trust)
         {
             var deviation = double.Hypot(With(trust), Deviation);
-            return new ReadingEvidence((in MotorMember member) => (-member.Rated.At(member.Phase_V, 0).Reactive_A, deviation), Current.Amperes);
+            return (in MotorMember member) => (-member.Rated.At(member.Phase_V, 0).Reactive_A, deviation);
         }
     }
 
@@ -122,15 +129,22 @@ public abstract record InstrumentReading
     {
         private const double Deviation = 0.15;
 
-        internal override IEvidence Evidence(PlateTrust trust)
+        internal override double Shown => 2 * Rate * Inertia.KilogramSquareMetres;
+
+        internal override MemberReading On(PlateTrust trust)
         {
-            var (perSquare, deviation) = (2 * Rate * Inertia.KilogramSquareMetres, double.Hypot(With(trust), Deviation));
-            return new ReadingEvidence(
-                (in MotorMember member) => (member.Values.Friction_W / (member.Values.ReferenceSpeed_radPerS * member.Values.ReferenceSpeed_radPerS), deviation), perSquare);
+            var deviation = double.Hypot(With(trust), Deviation);
+            return (in MotorMember member) => (member.Values.Friction_W / (member.Values.ReferenceSpeed_radPerS * member.Values.ReferenceSpeed_radPerS), deviation);
         }
     }
 
-    internal abstract IEvidence Evidence(PlateTrust trust);
+    /// <summary>What the instrument showed, in SI.</summary>
+    internal abstract double Shown { get; }
+
+    /// <summary>What it would show on a member.</summary>
+    internal abstract MemberReading On(PlateTrust trust);
+
+    internal ReadingEvidence Evidence(PlateTrust trust) => new(On(trust), Shown);
 
     private double With(PlateTrust trust) => double.Hypot(Math.Max(1e-4, Math.Abs(Error.Ratio)), trust == PlateTrust.Exact ? 0.003 : 0.01);
 }

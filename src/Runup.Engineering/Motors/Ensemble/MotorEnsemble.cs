@@ -68,8 +68,18 @@ public sealed class MotorEnsemble
     public MotorEnsemble After(IReadOnlyList<InstrumentReading> readings) =>
         new(population.After([.. readings.Select(reading => reading.Evidence(Trust))], DefaultSeed + 2), Plate, Trust);
 
+    /// <summary>So many of the motors, each standing for the same share of the weight; their iron is taken as straight.</summary>
+    public IReadOnlyList<EquivalentCircuit> Sample(int count) =>
+        [.. Systematic(count).Select(index => population.Members[index].Values.Circuit(population.Members[index].Phase_V, population.Members[index].Current_A))];
+
+    /// <summary>A drive's voltage in proportion to frequency up to the plate's, without boost.</summary>
+    public Drives.VoltsPerHertz StraightLine => new() { BaseFrequency = Plate.Frequency, MaximumVoltage = Plate.Voltage, RatedVoltage = Plate.Voltage };
+
     /// <summary>The band of a figure over the members; null where no member has it.</summary>
-    internal Band<double>? Band(MemberFigure figure)
+    internal Band<double>? Band(MemberFigure figure) => Ensemble.Band.Of(Figures(figure), Weights);
+
+    /// <summary>A figure of each member; not a number for one that weighs nothing.</summary>
+    internal double[] Figures(MemberFigure figure)
     {
         var values = new double[Members.Length];
         for (var index = 0; index < values.Length; index++)
@@ -77,6 +87,21 @@ public sealed class MotorEnsemble
             values[index] = Weights[index] > 0 ? figure(Members[index]) : double.NaN;
         }
 
-        return Ensemble.Band.Of(values, Weights);
+        return values;
+    }
+
+    /// <summary>So many members, spread evenly over the weight.</summary>
+    internal IEnumerable<int> Systematic(int count)
+    {
+        var (sum, index) = (0.0, -1);
+        for (var part = 0; part < count; part++)
+        {
+            while (sum <= (part + 0.5) / count && index < Members.Length - 1)
+            {
+                sum += Weights[++index];
+            }
+
+            yield return index;
+        }
     }
 }
