@@ -99,6 +99,26 @@ public sealed class CheckTests
     }
 
     [Fact]
+    public async Task Readings_stand_beside_the_bands_before_and_an_exact_plate_has_narrower_ones()
+    {
+        using var scratch = new Scratch();
+        var job = scratch.DemoJob();
+        var readings = scratch.Write("a.readings.csv", "output_frequency_Hz,output_current_A,coupled\n50,6.6,no\n");
+        static double Width(JsonElement json) => json.GetProperty("no_load_current_A").GetProperty("p95").GetDouble() - json.GetProperty("no_load_current_A").GetProperty("p05").GetDouble();
+        var read = (await RunupProgram.Call(scratch.Folder, "motor", job, "--json", "--readings", readings)).Json;
+        Width(read).ShouldBeLessThan(0.5 * Width(read.GetProperty("before")));
+        read.GetProperty("uncoupled").GetArrayLength().ShouldBe(5);
+        var plain = (await RunupProgram.Call(scratch.Folder, "motor", job, "--json")).Json;
+        plain.GetProperty("before").ValueKind.ShouldBe(JsonValueKind.Null);
+        plain.GetProperty("narrows_most").GetProperty("reading").GetString().ShouldNotBeNull();
+        Width((await RunupProgram.Call(scratch.Folder, "motor", job, "--json", "--exact-plate")).Json).ShouldBeLessThan(Width(plain));
+        var wrong = scratch.Write("b.readings.csv", "output_current\n6\n");
+        var refused = await RunupProgram.Call(scratch.Folder, "motor", job, "--readings", wrong);
+        refused.Status.ShouldBe(2);
+        refused.Errors.ShouldContain("b.readings.csv:1:1 (file): the column `output_current`");
+    }
+
+    [Fact]
     public async Task A_file_with_only_the_motor_part_tells_the_motor()
     {
         using var scratch = new Scratch();

@@ -33,8 +33,8 @@ public sealed class MotorForecastTests
         NoLoad(Pump, 60).ShouldBeLessThan(0.85 * NoLoad(Pump, 50));
         double Breakdown(double hertz) => MotorForecast.BreakdownMargin(Pump, Pump.StraightLine, ElectricalFrequency.FromHertz(hertz)).P50.Value;
 
-        // Over rated power the torque asked for goes with 1/f and breakdown nearly with 1/f², so that the margin goes with about 1/f.
-        (Breakdown(100) / Breakdown(50)).ShouldBe(0.5, 0.06);
+        // Over rated power the torque asked for goes with 1/f and breakdown nearly with 1/f², so that the margin goes with about 1/f; the stator resistance counts less at 100 Hz.
+        (Breakdown(100) / Breakdown(50)).ShouldBe(0.55, 0.06);
     }
 
     [Fact]
