@@ -34,7 +34,7 @@ internal sealed class PersonAtDisplay(string name, PersonAtTerminal terminal, Ty
         var lines = question switch
         {
             { Trouble: { } trouble } => [$"{Indent}{trouble}"],
-            { SecondLook: true, For: LookFor.Kept } => [$"{Indent}That is not what was entered. Look once more."],
+            { SecondLook: true, For: LookFor.Kept } when question.Now?.Raw != question.Expected.Raw => [$"{Indent}That is not what was entered. Look once more."],
             { SecondLook: true } => [$"{Indent}What others mean hangs on it. Look once more."],
             _ => (IEnumerable<string>)["", .. Heading(question)],
         };

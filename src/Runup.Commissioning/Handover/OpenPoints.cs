@@ -1,3 +1,4 @@
+using System.Globalization;
 using Runup.Commissioning.Plan;
 using Runup.Profiles;
 
@@ -53,11 +54,16 @@ internal static class OpenPoints
 
     private static IEnumerable<OpenPoint> ByEye(EntryStory entry, IReadOnlyList<ParameterRow> parameters)
     {
-        var seen = parameters.Where(p => p is { Why: null, SeenBy: not null }).ToList();
+        var seen = parameters.Where(p => p is { Wanted: not null, DiffersFromSheet: false, SeenBy: not null }).ToList();
         if (seen.Count > 0)
         {
-            var kept = entry.Kept is { Body.SeenBy: not null } ? " That the drive keeps them without power was seen so, too." : "";
-            yield return new("Verified by eye", $"{seen.Count} parameters were entered by hand and seen on the drive's display by {string.Join(", ", seen.Select(p => p.SeenBy).Distinct(StringComparer.Ordinal))}, not read back over a link.{kept}");
+            var kept = entry.Kept is { Body.SeenBy: not null } ? " That the drive keeps what was entered without power was seen so, too." : "";
+            yield return new("Verified by eye", string.Create(CultureInfo.InvariantCulture, $"Of {seen.Count} parameters of the sheet it was seen on the drive's display that they are as asked for, by {string.Join(" and ", seen.Select(p => p.SeenBy).Distinct(StringComparer.Ordinal))}; they were not read back over a link.{kept}"));
+        }
+
+        if (parameters.Count(p => p.IsNotLookedAt) is > 0 and var unknown)
+        {
+            yield return new("Not looked at", string.Create(CultureInfo.InvariantCulture, $"Of {unknown} parameters nothing is known: nobody looked at them on the display."));
         }
     }
 

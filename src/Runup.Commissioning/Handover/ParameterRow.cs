@@ -39,8 +39,11 @@ public sealed record ParameterRow
     /// <summary>Whether it was read as the sheet asks after the drive was off and on; null where the sheet does not ask.</summary>
     public bool? IsKept { get; init; }
 
-    /// <summary>The person who entered it by hand and looked at the display; null where it went over a link.</summary>
+    /// <summary>On whose look at the display alone the value as left stands; null where it was read over a link.</summary>
     public string? SeenBy { get; init; }
+
+    /// <summary>Whether nobody ever looked at it: nothing is known of it, and nothing was written to it.</summary>
+    public bool IsNotLookedAt { get; init; }
 
     /// <summary>What came of its last write (verified, verified-by-eye, differs, refused, unverified), or null where none was sent.</summary>
     public string? Written { get; init; }

@@ -19,15 +19,15 @@ public static class ParameterTable
         var defaults = ParameterValues.Defaults(profile, size);
         var wanted = sheet.Where(l => l is { Parameter: not null, Raw: not null, Mapping: not null }).ToDictionary(l => l.Parameter!.Number, l => l.Raw!.Value, StringComparer.Ordinal);
         var after = left.With(ParameterValues.From(wanted));
-        return [.. profile.Parameters.Where(p => p.IsKept).Select(p => Row(p, (found, left, defaults, after), wanted, story.Entry))];
+        return [.. profile.Parameters.Where(p => p.IsKept).Select(p => Row(p, (found, left, defaults, after), wanted, story))];
     }
 
     private static ParameterRow Row(
-        Parameter p, (ParameterValues Found, ParameterValues Left, ParameterValues Defaults, ParameterValues After) values, Dictionary<string, long> wanted, EntryStory entry)
+        Parameter p, (ParameterValues Found, ParameterValues Left, ParameterValues Defaults, ParameterValues After) values, Dictionary<string, long> wanted, RecordStory story)
     {
         var (found, left, fromFactory) = (values.Found[p.Number], values.Left[p.Number], values.Defaults[p.Number]!.Value);
         long? asked = wanted.TryGetValue(p.Number, out var raw) ? raw : null;
-        var write = entry.Writes.GetValueOrDefault(p.Number);
+        var write = story.Entry.Writes.GetValueOrDefault(p.Number);
         return new()
         {
             Number = p.Number,
@@ -41,9 +41,10 @@ public static class ParameterTable
             DiffersFromDefault = left != fromFactory,
             DiffersFromSheet = asked is not null && asked != left,
             LastWritten = write is null ? null : Shown(p, write.Raw, values.Left.With(p.Number, write.Raw)),
-            IsKept = asked is null ? null : IsKept(p, asked, entry),
+            IsKept = asked is null ? null : IsKept(p, asked, story.Entry),
             Written = write?.Outcome,
-            SeenBy = write?.Ended?.SeenBy,
+            SeenBy = story.ByEye.GetValueOrDefault(p.Number),
+            IsNotLookedAt = left is null && write is null && story.AsFound is { } first && !first.Body.Values.ContainsKey(p.Number),
             Why = write is null or { IsProved: true } ? null : write.Ended?.Why ?? "the record breaks off before its end",
         };
     }

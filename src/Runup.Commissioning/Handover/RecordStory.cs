@@ -17,6 +17,9 @@ public sealed record RecordStory
     /// <summary>What the drive was last known to hold: the last full reading, and what was read back of single parameters since. A parameter that was written since without a read-back is not in it.</summary>
     public IReadOnlyDictionary<string, long> AsLeft { get; init; } = new Dictionary<string, long>(StringComparer.Ordinal);
 
+    /// <summary>Of those, the ones that stand on a look at the drive's display alone, each with who looked last.</summary>
+    public IReadOnlyDictionary<string, string> ByEye { get; init; } = new Dictionary<string, string>(StringComparer.Ordinal);
+
     /// <summary>How values were entered and proved.</summary>
     public EntryStory Entry { get; init; } = new();
 

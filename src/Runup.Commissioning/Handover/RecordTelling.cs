@@ -12,6 +12,7 @@ internal sealed class RecordTelling
     private readonly Dictionary<string, StepStory> steps = new(StringComparer.Ordinal);
     private readonly Dictionary<string, WriteStory> writes = new(StringComparer.Ordinal);
     private readonly Dictionary<string, long> held = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, string> eyes = new(StringComparer.Ordinal);
     private readonly Dictionary<string, At<RecordBody.ParametersRead>> found = new(StringComparer.Ordinal);
     private RecordStory story = new();
     private EntryStory entry = new();
@@ -40,7 +41,7 @@ internal sealed class RecordTelling
                 Read(new(recorded.At, read));
                 break;
             case RecordBody.ParameterSeen seen:
-                Hold(seen.Parameter, seen.Raw);
+                Hold(seen.Parameter, seen.Raw, seen.SeenBy);
                 break;
             case RecordBody.StepBegun or RecordBody.ReadingTaken or RecordBody.Trend or RecordBody.StepEnded:
                 FirstRun(recorded);
@@ -54,6 +55,7 @@ internal sealed class RecordTelling
     public RecordStory Story() => story with
     {
         AsLeft = held,
+        ByEye = eyes,
         Entry = entry with { Writes = writes },
         Steps = [.. order.Select(id => steps[id])],
         Confirmations = confirmations,
@@ -66,6 +68,7 @@ internal sealed class RecordTelling
         if (!string.Equals(story.LastRead?.Body.Identity, read.Body.Identity, StringComparison.Ordinal))
         {
             held.Clear();
+            eyes.Clear();
         }
 
         found[read.Body.Identity] = found.TryGetValue(read.Body.Identity, out var first) ? AndWhatWasNotLookedAt(first, read) : read;
@@ -77,7 +80,7 @@ internal sealed class RecordTelling
 
         foreach (var (number, value) in read.Body.Values)
         {
-            Hold(number, value);
+            Hold(number, value, read.Body.SeenBy);
         }
     }
 
@@ -90,8 +93,14 @@ internal sealed class RecordTelling
         },
     };
 
-    private void Hold(string number, long? value)
+    private void Hold(string number, long? value, string? seenBy = null)
     {
+        eyes.Remove(number);
+        if (value is not null && seenBy is not null)
+        {
+            eyes[number] = seenBy;
+        }
+
         if (value is { } raw)
         {
             held[number] = raw;
@@ -122,7 +131,7 @@ internal sealed class RecordTelling
                 break;
             case RecordBody.WriteEnded ended:
                 writes[ended.Parameter] = writes.TryGetValue(ended.Parameter, out var write) ? write with { Ended = ended } : new(recorded.At, ended.ReadBack ?? 0, ended);
-                Hold(ended.Parameter, ended is { Outcome: "verified", ReadBack: null } ? writes[ended.Parameter].Raw : ended.ReadBack);
+                Hold(ended.Parameter, ended is { Outcome: "verified", ReadBack: null } ? writes[ended.Parameter].Raw : ended.ReadBack, ended.SeenBy);
                 break;
             case RecordBody.StoreAsked stored:
                 entry = entry with { Stored = stored.Outcome };

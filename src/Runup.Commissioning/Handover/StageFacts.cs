@@ -42,7 +42,7 @@ internal static class StageFacts
         };
     }
 
-    private static string Proof(IReadOnlyList<ParameterRow> parameters) => parameters.Count(p => p is { Wanted: not null, Why: null, SeenBy: not null }) switch
+    private static string Proof(IReadOnlyList<ParameterRow> parameters) => parameters.Count(p => p is { Wanted: not null, DiffersFromSheet: false, SeenBy: not null }) switch
     {
         0 => "read back",
         var seen => Words($"{seen} of them verified by eye on its display"),

@@ -1,4 +1,5 @@
 using System.Globalization;
+using Runup.Commissioning.Entry;
 using Runup.Commissioning.Handover;
 using Runup.Commissioning.Records;
 using Runup.Reports.Html;
@@ -20,9 +21,14 @@ internal static class ParametersSection
 
         var notable = model.Parameters.Where(IsNotable).ToList();
         html.Element("h3", string.Create(CultureInfo.InvariantCulture, $"On the sheet, changed, or other than from the factory: {notable.Count}"));
-        if (notable.Count < model.Parameters.Count)
+        if (model.Parameters.Count(IsUntouched) is > 0 and var untouched)
         {
-            html.Element("p", string.Create(CultureInfo.InvariantCulture, $"The other {model.Parameters.Count - notable.Count} were left at the factory's value; they are listed at the end."), "head");
+            html.Element("p", string.Create(CultureInfo.InvariantCulture, $"The other {untouched} were left at the factory's value; they are listed at the end."), "head");
+        }
+
+        if (model.Parameters.Count(p => p.IsNotLookedAt) is > 0 and var unknown)
+        {
+            html.Element("p", string.Create(CultureInfo.InvariantCulture, $"{unknown} more were not looked at on the display, and nothing is known of them; they are listed at the end, too."), "head");
         }
 
         if (notable.Count > 0)
@@ -34,7 +40,7 @@ internal static class ParametersSection
     /// <summary>At the end, what nobody touched, so that paper holds all.</summary>
     public static void WriteUntouched(HtmlWriter html, HandoverModel model)
     {
-        var untouched = model.Parameters.Where(p => !IsNotable(p)).ToList();
+        var untouched = model.Parameters.Where(IsUntouched).ToList();
         if (untouched.Count > 0)
         {
             html.Element("h2", "10 Parameters left at the factory's value").In("ul", "many small", list =>
@@ -45,9 +51,23 @@ internal static class ParametersSection
                 }
             });
         }
+
+        var unknown = model.Parameters.Where(p => p.IsNotLookedAt).ToList();
+        if (unknown.Count > 0)
+        {
+            html.Element("h3", "Not looked at: nothing is known of these").In("ul", "many small", list =>
+            {
+                foreach (var p in unknown)
+                {
+                    list.Element("li", $"{p.Number} {p.Name}");
+                }
+            });
+        }
     }
 
-    private static bool IsNotable(ParameterRow p) => p.DiffersFromDefault || p.IsChanged || p.Wanted is not null || p.Written is not null;
+    private static bool IsNotable(ParameterRow p) => !p.IsNotLookedAt && (p.DiffersFromDefault || p.IsChanged || p.Wanted is not null || p.Written is not null);
+
+    private static bool IsUntouched(ParameterRow p) => !p.IsNotLookedAt && !IsNotable(p);
 
     private static string Verified(RecordBody.EntryEnded ended) => ended.VerifiedByEye is { } seen
         ? $"{Count(seen)} verified by eye on the drive's display{(ended.Verified > 0 ? $", {Count(ended.Verified)} by read-back" : "")}"
@@ -60,7 +80,7 @@ internal static class ParametersSection
         {
             Line("Found", model.Story.AsFound is { } found ? $"{Numbers.Of(found.Time)}, {Count(found.Body.Values.Count)}; {(found.Body.SeenBy is { } reader ? $"read from the drive's display by {reader}" : $"the drive answers as {found.Body.Identity}")}" : "The drive was not read before it was written to.");
             Line("Entered", entry.Begun is { } begun ? $"begun {Numbers.Of(begun)}{(entry.Ended is { } ended ? $", ended {Numbers.Of(ended.Time)}: {Verified(ended.Body)}, {ended.Body.Failed.Count} not" : ", not ended")}{Resumed(entry)}" : "nothing");
-            Line("Told to keep", entry.Stored ?? "not asked");
+            Line("Told to keep", entry.Stored is StoreOutcomes.ByHand ? "by hand, on a person's word" : entry.Stored ?? "not asked");
             Line("Power cycle", entry.PowerCycled is { } cycled ? $"seen {Numbers.Of(cycled)}{(entry.Kept is { } kept ? $"; {Count(kept.Body.Values.Count)} {(kept.Body.SeenBy is { } eye ? $"seen again on the display by {eye}" : "read again")} {Numbers.Of(kept.Time)}" : "; not read again after it")}" : "not seen");
             Line("Left", model.Story.LastRead is { } left ? $"{Numbers.Of(left.Time)}, {Count(left.Body.Values.Count)} ({left.Body.Moment})" : "not read");
 
