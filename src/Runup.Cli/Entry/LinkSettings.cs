@@ -28,7 +28,7 @@ internal sealed class LinkSettings : JobSettings
     public string? By { get; set; }
 
     [CommandOption("--confirm <THING>")]
-    [Description("A thing confirmed beforehand by its name, once for each: safe-torque-off-open-or-motor-isolated, no-run-command-pending, power-cycle. What is not confirmed so is asked for")]
+    [Description("A thing confirmed beforehand by its name, once for each: safe-torque-off-open-or-motor-isolated, no-run-command-pending, power-cycle; by hand told-to-keep, too. What is not confirmed so is asked for")]
     public string[] Confirmed { get; set; } = [];
 
     internal LinkAddress Address => Link is null
