@@ -40,7 +40,7 @@ internal static class Verbs
             .WithExample("settings", "swp-101.job.yaml");
         config.AddCommand<SheetCommand>("sheet")
             .WithDescription("The same in this drive's own parameters, in order of entry")
-            .WithExample("sheet", "swp-101.job.yaml", "--must");
+            .WithExample("sheet", "swp-101.job.yaml", "--must", "--html", "swp-101.html");
         config.AddCommand<RehearseCommand>("rehearse")
             .WithDescription("Simulate the first start and stop before power")
             .WithExample("rehearse", "swp-101.job.yaml");
