@@ -1,7 +1,11 @@
+using FsCheck;
+using FsCheck.Fluent;
+using FsCheck.Xunit;
 using Runup.Commissioning.Entry;
 using Runup.Commissioning.Entry.ByHand;
 using Runup.Commissioning.Records;
 using Runup.Commissioning.Tests.Bench;
+using Runup.Profiles;
 
 namespace Runup.Commissioning.Tests.Entry.ByHand;
 
@@ -64,6 +68,38 @@ public sealed class CutOffByHandTests
         seen.ShouldBeGreaterThan(3);
         hand.Records.Bodies.OfType<RecordBody.ParametersRead>().First().Values.Count.ShouldBe(ToLookAt.Of(BenchMake.Profile, BenchSite.Sheet(), all: false).Count);
     }
+
+    [Property(MaxTest = 150)]
+    public Property Whatever_is_typed_each_line_has_one_fate_and_what_counts_as_seen_is_in_the_drive() => Prop.ForAll(
+        Gen.Choose(0, 40).ArrayOf(120).ToArbitrary(),
+        script =>
+        {
+            var (hand, i) = (new BenchHand(), 0);
+            hand.Display.Types = q => i >= script.Length ? BenchDisplay.Honest : script[i++] switch
+            {
+                0 => "q",
+                1 or 2 => "b",
+                3 => "s no reason to",
+                4 => "nonsense",
+                5 => "s",
+                // A person who misreads once and not twice; of what was to be entered, another value.
+                6 when q.For == LookFor.Entered && q.Parameter.Form is ParameterForm.Numeric => q.Factory.Display,
+                _ => BenchDisplay.Honest,
+            };
+            for (var calls = 0; calls < 40 && hand.Enter().GetAwaiter().GetResult() is var report; calls++)
+            {
+                EntryTests.Lists(report).Concat(report.VerifiedByEye).Order().ShouldBe(BenchSite.Sheet().Lines.Select(l => l.Number).Order());
+                CutOffTests.JournalIsWhole(hand.Records, $"call {calls}");
+                var raws = BenchSite.Sheet().Lines.ToDictionary(l => l.Number, l => l.Raw);
+                report.VerifiedByEye.ShouldAllBe(n => hand.Drive.Held[n] == raws[n]);
+                if (report is { Ending: EntryEnding.Finished, Failed: [] })
+                {
+                    break;
+                }
+            }
+
+            hand.HoldsTheSheet("at the end");
+        });
 
     private static async Task Finishes(BenchHand hand, string why)
     {
