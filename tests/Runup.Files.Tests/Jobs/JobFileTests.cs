@@ -349,4 +349,19 @@ public sealed class JobFileTests : IDisposable
             }
         }
     }
+
+    [Theory]
+    [InlineData("gear-efficiency: 0 %", "machine.gear-efficiency: `0 %`; more than 0 % and at most 100 % would do")]
+    [InlineData("gear-efficiency-back: 120 %", "machine.gear-efficiency-back: `120 %`; from 0 % to 100 % would do")]
+    [InlineData("gear-ratio: 0", "machine.gear-ratio: `0`; a value above zero would do")]
+    [InlineData("breakaway-torque: -8 N·m", "machine.breakaway-torque: `-8 N·m`; a value from zero up would do")]
+    [InlineData("critical-speeds: 820 rpm", "machine.critical-speeds: `820 rpm`; a list would do, such as `critical-speeds: [{speed: 820 rpm, width: 60 rpm}]`, or `none`")]
+    public void A_machine_that_is_not_built_gets_one_clear_line(string key, string says) =>
+        FullJob.Problems(Small.Replace("{load: quadratic,", $"{{load: quadratic, {key},", StringComparison.Ordinal)).ShouldHaveSingleItem().ShouldContain(says);
+
+    [Theory]
+    [InlineData("none")]
+    [InlineData("[]")]
+    public void No_critical_speed_is_something_known(string none) =>
+        Read(Small.Replace("{load: quadratic,", $"{{load: quadratic, critical-speeds: {none}, gear-efficiency-back: 0 %,", StringComparison.Ordinal)).Job.Machine.CriticalSpeeds.ShouldNotBeNull().ShouldBeEmpty();
 }

@@ -12,7 +12,7 @@ internal sealed class CriticalSpeed() : Check("machine.critical-speed", Stage.Co
     {
         if (context.Job.Machine.CriticalSpeeds is not { } speeds)
         {
-            return Unknown("critical speeds of the machine (machine.critical-speeds; an empty list, [], where there are none): its maker names them, or a slow run-up shows them", "which frequencies are left out");
+            return Unknown("critical speeds of the machine (machine.critical-speeds, or none): its maker names them, or a slow run-up shows them", "which frequencies are left out");
         }
 
         if (speeds.Count == 0)

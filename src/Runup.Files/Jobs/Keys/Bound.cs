@@ -9,6 +9,12 @@ internal enum Bound
     /// <summary>More than nothing.</summary>
     AboveZero,
 
+    /// <summary>Nothing or more.</summary>
+    FromZero,
+
+    /// <summary>Nothing or more, and no more than the whole.</summary>
+    UpToWhole,
+
     /// <summary>More than nothing and no more than the whole.</summary>
     PartOfWhole,
 }

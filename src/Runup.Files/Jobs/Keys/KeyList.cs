@@ -37,8 +37,8 @@ internal sealed class KeyList
     internal Key<T> Group<T>(string name, string about, Section<T> section)
         where T : class => Add(new PartKey<T>(name, about, section, Need.No, isAlwaysMade: false, null));
 
-    internal Key<IReadOnlyList<T>> List<T>(string name, string about, Section<T> section)
-        where T : class => Add(new ListKey<T>(name, about, section));
+    internal Key<IReadOnlyList<T>> List<T>(string name, string about, Section<T> section, string? emptyWord = null)
+        where T : class => Add(new ListKey<T>(name, about, section, emptyWord));
 
     internal T Add<T>(T key)
         where T : Key

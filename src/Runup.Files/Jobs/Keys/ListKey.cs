@@ -8,7 +8,8 @@ namespace Runup.Files.Jobs.Keys;
 /// <param name="name">The key.</param>
 /// <param name="about">What it is.</param>
 /// <param name="section">The keys of each group.</param>
-internal sealed class ListKey<T>(string name, string about, Section<T> section) : Key<IReadOnlyList<T>>(name, about, Need.No)
+/// <param name="emptyWord">A word that may stand in place of an empty list.</param>
+internal sealed class ListKey<T>(string name, string about, Section<T> section, string? emptyWord = null) : Key<IReadOnlyList<T>>(name, about, Need.No)
     where T : class
 {
     private const int Longest = 1000;
@@ -22,9 +23,14 @@ internal sealed class ListKey<T>(string name, string about, Section<T> section) 
 
     internal override object? Read(YamlNode node, Desk desk)
     {
+        if (emptyWord is not null && node is YamlScalar scalar && string.Equals(scalar.Text.Trim(), emptyWord, StringComparison.OrdinalIgnoreCase))
+        {
+            return Array.Empty<T>();
+        }
+
         if (node is not YamlList list)
         {
-            desk.Problems.Add(node, node.Described, $"a list would do, such as `{Name}: {Example}`");
+            desk.Problems.Add(node, node.Described, $"a list would do, such as `{Name}: {Example}`{(emptyWord is null ? "" : $", or `{emptyWord}`")}");
             return null;
         }
 
@@ -50,5 +56,11 @@ internal sealed class ListKey<T>(string name, string about, Section<T> section) 
         return items.Count == list.Items.Count ? items : null;
     }
 
-    internal override JsonObject Schema() => new() { ["description"] = About, ["type"] = "array", ["items"] = section.Schema() };
+    internal override JsonObject Schema()
+    {
+        var list = new JsonObject { ["type"] = "array", ["items"] = section.Schema() };
+        var schema = emptyWord is null ? list : new JsonObject { ["anyOf"] = new JsonArray(list, new JsonObject { ["const"] = emptyWord }) };
+        schema.Insert(0, "description", About);
+        return schema;
+    }
 }

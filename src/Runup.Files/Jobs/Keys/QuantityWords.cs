@@ -46,12 +46,17 @@ internal static class QuantityWords
     private static bool IsWithin(double si, Bound bound) => bound switch
     {
         Bound.AboveZero => si > 0,
+        Bound.FromZero => si >= 0,
+        Bound.UpToWhole => si is >= 0 and <= 1,
         Bound.PartOfWhole => si is > 0 and <= 1,
         _ => true,
     };
 
     private static string Limits(Dimension dimension, Bound bound) => (bound, dimension == Dimension.Fraction) switch
     {
+        (Bound.FromZero, _) => "a value from zero up would do",
+        (Bound.UpToWhole, true) => "from 0 % to 100 % would do",
+        (Bound.UpToWhole, false) => "from 0 to 1 would do",
         (Bound.PartOfWhole, true) => "more than 0 % and at most 100 % would do",
         (Bound.PartOfWhole, false) => "more than 0 and at most 1 would do",
         _ => "a value above zero would do",

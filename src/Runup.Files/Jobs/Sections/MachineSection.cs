@@ -23,16 +23,16 @@ internal sealed class MachineSection(KeyList keys) : Section<MachineSurvey>(keys
         (rpm, newtonMetres) => (ShaftSpeed.FromRpm(rpm), Torque.FromNewtonMetres(newtonMetres)),
         Need.When("load", "table")));
 
-    private readonly Key<Datum<Torque>> breakawayTorque = keys.Quantity<Torque>("breakaway-torque", "8 N·m", "at the machine's shaft", Bound.Any);
+    private readonly Key<Datum<Torque>> breakawayTorque = keys.Quantity<Torque>("breakaway-torque", "8 N·m", "at the machine's shaft, all that sets it in motion", Bound.FromZero);
     private readonly Key<Datum<Inertia>> inertia = keys.Quantity<Inertia>("inertia", "0.12 kg·m²", "at the machine's shaft", Bound.Any);
     private readonly Key<Datum<Ratio>> gearRatio = keys.Quantity<Ratio>("gear-ratio", "1", "motor speed over machine speed", Bound.AboveZero);
     private readonly Key<Datum<Efficiency>> gearEfficiency = keys.Quantity<Efficiency>("gear-efficiency", "96 %", "while the motor drives", Bound.PartOfWhole);
-    private readonly Key<Datum<Efficiency>> gearEfficiencyBack = keys.Quantity<Efficiency>("gear-efficiency-back", "94 %", "while the load drives; the same if not said", Bound.PartOfWhole);
+    private readonly Key<Datum<Efficiency>> gearEfficiencyBack = keys.Quantity<Efficiency>("gear-efficiency-back", "94 %", "while the load drives; the same if not said; 0 % for a gear that locks itself", Bound.UpToWhole);
     private readonly Key<Datum<Mass>> mass = keys.Quantity<Mass>("mass", "500 kg", "hoisted", Bound.AboveZero, ForHoisting);
     private readonly Key<Datum<Length>> drumDiameter = keys.Quantity<Length>("drum-diameter", "0.3 m", "of the hoist's drum", Bound.AboveZero, ForHoisting);
     private readonly Key<Datum<ShaftSpeed>> largestSpeed = keys.Quantity<ShaftSpeed>("largest-speed", "1800 rpm", "that the machine's shaft may reach", Bound.AboveZero);
 
-    private readonly Key<IReadOnlyList<CriticalSpeedSurvey>> criticalSpeeds = keys.List("critical-speeds", "at which the machine shakes, of its shaft; [] where it has none", new CriticalSpeedSection(new()));
+    private readonly Key<IReadOnlyList<CriticalSpeedSurvey>> criticalSpeeds = keys.List("critical-speeds", "at which the machine shakes, of its shaft; none where it has none", new CriticalSpeedSection(new()), "none");
 
     protected override MachineSurvey Build(Values v) => new()
     {
