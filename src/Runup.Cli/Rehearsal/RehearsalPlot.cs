@@ -24,7 +24,7 @@ internal static class RehearsalPlot
             Panels =
             [
                 Panel("frequency, Hz", trace.FrequencyHz, fromZero: true),
-                Panel("current, A", trace.CurrentA, fromZero: true, new PlotLevel("rated current", job.Job.Motor.Plate.Current.Value.Amperes)),
+                Panel("current, A", trace.CurrentA, fromZero: true, new PlotLevel("rated current", job.Context.Printed.RatedCurrent.Amperes)),
                 Panel("DC bus, V", trace.DcBusV, fromZero: false),
                 Panel("torque, N·m", trace.TorqueNm, fromZero: false),
             ],

@@ -64,13 +64,13 @@ internal sealed class RehearseCommand : Command<RehearseCommand.Settings>
     private static void Show(LoadedJob job, RehearsalResult result, string? plot)
     {
         var page = new Page(Console.Out);
-        page.Heading($"{job.Job.Tag}: start to the highest frequency and stop, rehearsed");
+        page.Heading($"{job.Job.Tag}: start to the highest frequency and stop{(JobRehearsal.GoesBothWays(job.Context) ? ", lifting and then lowering" : "")}, rehearsed");
         page.Table(
             [new(""), new("", Digits: true), new("")],
             [
                 ["from 0 to highest frequency", Text(result.TimeToSpeedS), "s"],
                 ["from there to standstill", Text(result.TimeToStopS), "s"],
-                ["highest current", Text(result.PeakCurrentA), $"A  (motor {Text(job.Job.Motor.Plate.Current.Value.Amperes)} A)"],
+                ["highest current", Text(result.PeakCurrentA), $"A  (motor {Text(job.Context.Printed.RatedCurrent.Amperes)} A)"],
                 ["highest DC bus", Text(result.PeakDcBusV), $"V  (trip {Text(job.Context.Rating.OvervoltageTrip.Volts)} V)"],
                 ["trip", result.Tripped?.Name() ?? "none", ""],
             ]);

@@ -20,13 +20,19 @@ public static class JobRehearsal
         return SettingsReader.Read(profile, size, Profiles.Sheet.After(Profiles.Sheet.For(profile, size, plan.Values, factory), factory));
     }
 
-    /// <summary>Start to the highest frequency, two seconds there, stop; null where motor or load are not known well enough.</summary>
+    /// <summary>Whether the rehearsal goes on backward after the stop: a hoist then lowers.</summary>
+    public static bool GoesBothWays(JobContext context) =>
+        context.Machine.Machine?.Load is LoadCurve.Hoisting && string.Equals(context.Job.Operation.Directions?.Value, "both", StringComparison.Ordinal);
+
+    /// <summary>Start to the highest frequency, two seconds there, stop; a hoist the same lowering; null where motor or load are not known well enough.</summary>
     public static RehearsalOutcome? Of(JobContext context, SettingsPlan plan, DriveProfile profile, DriveSize size, IProgress<double>? progress = null, CancellationToken cancellation = default) =>
         RehearsalSystem.Of(context) is { } system
-            ? To(system, Held(plan, profile, size), context.Job.Operation.MaximumFrequency.Value, progress, cancellation)
+            ? Run(system, Held(plan, profile, size), context.Job.Operation.MaximumFrequency.Value, GoesBothWays(context), progress, cancellation)
             : null;
 
-    internal static RehearsalOutcome To(DriveSystem system, SettingSet held, ElectricalFrequency frequency, IProgress<double>? progress = null, CancellationToken cancellation = default)
+    internal static RehearsalOutcome To(DriveSystem system, SettingSet held, ElectricalFrequency frequency) => Run(system, held, frequency, bothWays: false, null, default);
+
+    private static RehearsalOutcome Run(DriveSystem system, SettingSet held, ElectricalFrequency frequency, bool bothWays, IProgress<double>? progress, CancellationToken cancellation)
     {
         var control = ControlSettings.From(held, system.Drive);
         var longest = Duration.FromSeconds(Math.Clamp(3 * Math.Max(control.Acceleration.Seconds, control.Deceleration.Seconds), 20, 1200));
@@ -34,7 +40,7 @@ public static class JobRehearsal
         {
             System = system,
             Settings = control,
-            Script = Dynamics.Rehearsal.StartAndStop(frequency.Hertz, AtSpeed, longest),
+            Script = [.. Dynamics.Rehearsal.StartAndStop(frequency.Hertz, AtSpeed, longest), .. bothWays ? Dynamics.Rehearsal.StartAndStop(-frequency.Hertz, AtSpeed, longest) : []],
         }.Run(progress, cancellation);
     }
 

@@ -96,6 +96,15 @@ public sealed class HoistCases
     public void A_brake_motor_that_lifts_nothing_is_asked_who_opens_its_brake() =>
         (Jobs.Pump() with { Motor = Jobs.Pump().Motor with { Brake = new(true) } }).Judge().Of("machine.hoist").ShouldBeOfType<CheckResult.Violated>().Severity.ShouldBe(Severity.Note);
 
+    [Fact]
+    public void Lowering_the_motor_runs_ahead_of_its_field()
+    {
+        // 50 Hz: 1500 rpm and 40 rpm of slip beyond it, over the gear of 40.
+        var finding = Hoist.With((MachineSurvey m) => m with { LargestSpeed = new(ShaftSpeed.FromRpm(37.5)) }).Judge(11).Of("machine.overspeed");
+
+        finding.ShouldBeOfType<CheckResult.Violated>().Value!.Value.ShouldBe(1540 / 40.0, 1e-9);
+    }
+
     private static Job Resistor(Job job, double ohms, double watts) =>
         job.With((DriveSurvey d) => d with { BrakingResistor = new(new(Resistance.FromOhms(ohms)), new(ElectricalPower.FromWatts(watts))) });
 

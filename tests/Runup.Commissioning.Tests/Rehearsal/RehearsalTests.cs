@@ -102,6 +102,49 @@ public sealed class RehearsalTests(ITestOutputHelper output)
         }
     }
 
+    [Fact]
+    public void A_hoist_is_rehearsed_lifting_and_lowering_and_its_brake_waits_for_the_motor()
+    {
+        var hoist = Jobs.Hoist() with { Control = Jobs.Hoist().Control with { BrakeRelay = new(3) } };
+        var ran = Rehearse(hoist.With((OperationSurvey o) => o with { Directions = new("both"), Acceleration = new(Duration.FromSeconds(3)), Deceleration = new(Duration.FromSeconds(3)) }), "11-400");
+        output.WriteLine(string.Join(", ", ran.Events.Select(e => $"{e.TimeS:0.00} {e.What}")));
+
+        ran.Tripped.ShouldBeNull();
+        var standstills = ran.Events.Where(e => e.What == TraceEventKind.Standstill).Select(e => e.TimeS).ToList();
+        standstills.Count.ShouldBe(2);
+
+        // Lifting takes power, lowering brings it back: the chopper switches after the first stop only.
+        ran.Events.First(e => e.What == TraceEventKind.ChopperOn).TimeS.ShouldBeGreaterThan(standstills[0]);
+        var trace = ran.Trace;
+        trace.SpeedRpm.Max().ShouldBe(1460, 40);
+        trace.SpeedRpm.Min().ShouldBe(-1540, 40);
+
+        // Before the brake opens at the start of the lift nothing sags, and at the end it holds.
+        Enumerable.Range(0, trace.Count).Where(i => trace.TimeS[i] < standstills[0]).ShouldAllBe(i => trace.SpeedRpm[i] > -5);
+        trace.SpeedRpm[^1].ShouldBe(0);
+    }
+
+    [Fact]
+    public void Three_motors_read_as_three_times_one_in_prediction_and_engine()
+    {
+        var three = Jobs.Pump() with { Motor = Jobs.Pump().Motor with { Count = new(3) } };
+        var context = JobContext.For(three, DemoFiles.TernSize("22-400").Rating);
+        var plan = SettingsPlan.For(context);
+        var settings = ControlSettings.From(JobRehearsal.Held(plan, DemoFiles.Tern, DemoFiles.TernSize("22-400")), context.Rating);
+        var predictions = FirstRunPredictions.Of(context, plan, DemoFiles.Tern, DemoFiles.TernSize("22-400"))!;
+        var drive = new DriveSimulation(RehearsalSystem.Of(context)!, settings) { Order = new(true, 50, StopKind.ByMethod) };
+        for (var tick = 0; tick < 14_000; tick++)
+        {
+            drive.Tick();
+        }
+
+        var seen = drive.Readings;
+        seen.OutputCurrentA.ShouldBe(3 * 12.6, 1.5);
+        predictions.Steady(ReadingKind.OutputCurrent, 50, Coupling.Coupled).Value!.Value.ShouldBe(seen.OutputCurrentA, 0.03 * seen.OutputCurrentA);
+        predictions.Steady(ReadingKind.Torque, 50, Coupling.Coupled).Value!.Value.ShouldBe(seen.TorquePercent!.Value, 3);
+        predictions.Steady(ReadingKind.Speed, 50, Coupling.Coupled).Value!.Value.ShouldBe(seen.SpeedRpm, 3);
+    }
+
     private static RehearsalResult Rehearse(Job job, string size)
     {
         var context = JobContext.For(job, DemoFiles.TernSize(size).Rating);

@@ -20,7 +20,7 @@ public sealed class JobFilePageTests
     public void Every_job_on_the_page_is_a_job()
     {
         var jobs = Blocks("yaml job").ToList();
-        jobs.Count.ShouldBe(2);
+        jobs.Count.ShouldBe(3);
         foreach (var job in jobs)
         {
             FullJob.Problems(job).ShouldBeEmpty();

@@ -24,9 +24,12 @@ internal sealed class Overspeed() : Check("machine.overspeed", Stage.Bump)
         var frequency = context.Job.Operation.MaximumFrequency.Value;
         var ratio = context.Job.Machine.GearRatio?.Value.Value is > 0 and var stated ? stated : 1;
         var slip_rpm = plate.SynchronousSpeed.Rpm - plate.Speed.Rpm;
-        var reached = ((120 * frequency.Hertz / plate.Poles.Poles) - slip_rpm) / ratio;
+
+        // A load that drives carries the motor as far beyond the field as one that brakes holds it back.
+        var driven = context.Meant.Motion?.Regeneration is not null;
+        var reached = ((120 * frequency.Hertz / plate.Poles.Poles) + (driven ? slip_rpm : -slip_rpm)) / ratio;
         return reached <= largest.Rpm * (1 + Tolerance)
-            ? Fine($"{Said.Number(reached, 4)} rpm at full load of the machine's {Said.Number(largest.Rpm, 4)} rpm")
+            ? Fine($"{Said.Number(reached, 4)} rpm {(driven ? "with the load driving" : "at full load")} of the machine's {Said.Number(largest.Rpm, 4)} rpm")
             : new CheckResult.Violated(Id, Severity.Blocker, Blocks, new Basis.JobData("machine.largest-speed"))
             {
                 Title = "Faster than the machine may turn",
