@@ -57,7 +57,7 @@ public sealed class HandoverTests(DemoRun demo)
         names[2].ShouldBe("SWP-101.handover.html");
     }
 
-    private static List<(string Hash, string Body)> Bodies(string database)
+    internal static List<(string Hash, string Body)> Bodies(string database)
     {
         using var connection = new SqliteConnection($"Data Source={database};Mode=ReadOnly;Pooling=False");
         connection.Open();

@@ -38,6 +38,7 @@ internal sealed record HandoverFiles(HandoverModel Model, string Report, string?
 
     private static async Task<HandoverSources> Sources(LoadedJob job, IRecords records, TimeProvider time, CancellationToken cancellation)
     {
+        var photos = await HandoverPhotos.Keep(job, await records.Of(job.Job.Tag, cancellation), records, cancellation);
         var record = await records.Of(job.Job.Tag, cancellation);
         var plan = SettingsPlan.For(job.Context);
         var checks = CheckList.Judge(job.Context);
@@ -62,6 +63,7 @@ internal sealed record HandoverFiles(HandoverModel Model, string Report, string?
             Plan = plan,
             Sheet = sheet,
             Record = record,
+            Photos = photos,
             Steps = [.. steps.Steps.Select(s => new PlannedStep(s.Id, s.Title)), .. PutBack(record)],
             WrittenAt = time.GetLocalNow(),
             WrittenBy = $"Runup {typeof(HandoverFiles).Assembly.GetName().Version!.ToString(3)}",

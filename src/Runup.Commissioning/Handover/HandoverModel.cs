@@ -2,6 +2,7 @@ using Runup.Commissioning.Checks;
 using Runup.Commissioning.Handover.ControlSystem;
 using Runup.Commissioning.Records;
 using Runup.Commissioning.Rehearsal;
+using Runup.Commissioning.Survey;
 using Runup.Engineering.Drives;
 using Runup.Profiles;
 using Runup.Quantities;
@@ -48,6 +49,12 @@ public sealed record HandoverModel
 
     /// <summary>The survey, part by part.</summary>
     public required IReadOnlyList<SurveyPart> Survey { get; init; }
+
+    /// <summary>The job's photos.</summary>
+    public required IReadOnlyList<ReportPhoto> Photos { get; init; }
+
+    /// <summary>Photos of the set as a whole, with what they show.</summary>
+    public required IReadOnlyList<SetPhoto> SetPhotos { get; init; }
 
     /// <summary>What the checks say.</summary>
     public required CheckReport Checks { get; init; }
@@ -100,6 +107,8 @@ public sealed record HandoverModel
             RatedCurrent = sources.Job.Motor.Plate.Current.Value,
             BusLevels = BusLevelsOf(sources.Context.Rating),
             Survey = SurveyTable.Of(sources.Job),
+            Photos = sources.Photos,
+            SetPhotos = sources.Job.Photos,
             Checks = sources.Checks,
             Settings = SettingRow.Of(sources.Plan, sources.Sheet),
             Parameters = parameters,

@@ -36,6 +36,9 @@ public sealed record HandoverSources
     /// <summary>The steps that a first run of this set has, in order; empty where they are not known.</summary>
     public IReadOnlyList<PlannedStep> Steps { get; init; } = [];
 
+    /// <summary>The job's photos; those that are not among them are not shown.</summary>
+    public IReadOnlyList<ReportPhoto> Photos { get; init; } = [];
+
     /// <summary>When the handover is written.</summary>
     public required DateTimeOffset WrittenAt { get; init; }
 

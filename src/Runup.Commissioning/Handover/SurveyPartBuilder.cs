@@ -58,7 +58,7 @@ internal sealed class SurveyPartBuilder(string title)
         }
 
         var value = write(datum.Value);
-        rows.Add(new(name, value, datum.AsWritten is { } written && !Reads(value, written) ? written : null, datum.From, Note(datum)));
+        rows.Add(new(name, value, datum.AsWritten is { } written && !Reads(value, written) ? written : null, datum.From, Note(datum), datum.Photo));
         return this;
     }
 

@@ -8,7 +8,8 @@ namespace Runup.Commissioning.Handover;
 /// <param name="AsWritten">What the person wrote, where it reads otherwise; else null.</param>
 /// <param name="From">Where it comes from.</param>
 /// <param name="Note">The surveyor's note and stated error, or null.</param>
-public sealed record SurveyRow(string Name, string Value, string? AsWritten, Provenance From, string? Note);
+/// <param name="Photo">Name of the photo that shows it, or null.</param>
+public sealed record SurveyRow(string Name, string Value, string? AsWritten, Provenance From, string? Note, string? Photo = null);
 
 /// <summary>A part of the survey.</summary>
 /// <param name="Title">What part.</param>

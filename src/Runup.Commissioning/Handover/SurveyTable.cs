@@ -14,6 +14,10 @@ public static class SurveyTable
             .Where(part => part.Rows.Count + part.Missing.Count > 0)];
     }
 
+    /// <summary>The names of all photos of a job, each once: those of data in the order of the table, then those of the set.</summary>
+    public static IReadOnlyList<string> PhotosOf(Job job) =>
+        [.. Of(job).SelectMany(part => part.Rows).Select(row => row.Photo).OfType<string>().Concat(job.Photos.Select(p => p.File)).Distinct(StringComparer.Ordinal)];
+
     private static SurveyPart Supply(SupplySurvey s) => new SurveyPartBuilder("Supply")
         .Quantity("Voltage", s.Voltage).Quantity("Frequency", s.Frequency).Count("Phases", s.Phases)
         .Optional(b => b.Quantity("Fault level", s.FaultLevel)
@@ -37,7 +41,9 @@ public static class SurveyTable
             .Word("Insulation class", p.InsulationClass).Word("Cooling", p.Cooling).Word("Duty", p.Duty).YesNo("Marked for inverter duty", p.InverterDuty);
         foreach (var other in p.OtherRatings)
         {
-            part.Quantity($"Also on the plate: {other.Connection?.Value.Words() ?? "other connection"}", other.Voltage);
+            var name = $"Also on the plate: {other.Connection?.Value.Words() ?? "other connection"}";
+            part.Quantity(name, other.Voltage).Optional(b => b.Quantity($"{name}, current", other.Current).Quantity($"{name}, frequency", other.Frequency)
+                .Quantity($"{name}, output", other.Output).Quantity($"{name}, speed", other.Speed));
         }
 
         return part.Quantity("Rotor inertia", m.Inertia).Word("Sensor in the winding", m.ThermalSensor).YesNo("Mechanical brake", m.Brake)

@@ -22,6 +22,7 @@ namespace Runup.Commissioning.Records;
 [JsonDerivedType(typeof(ControlLeft), "control-left")]
 [JsonDerivedType(typeof(HandoverWritten), "handover-written")]
 [JsonDerivedType(typeof(FindingAccepted), "finding-accepted")]
+[JsonDerivedType(typeof(PhotoKept), "photo-kept")]
 public abstract record RecordBody
 {
     private RecordBody()
@@ -146,4 +147,10 @@ public abstract record RecordBody
     /// <param name="JobSha256">Checksum of the job file that was checked, in hex.</param>
     public sealed record FindingAccepted(
         string Finding, string Weight, string Title, string Explanation, double? Value, double? Limit, string? Unit, string By, string Because, string JobSha256) : RecordBody;
+
+    /// <summary>A photo was made anew of its pixels and kept beside the record.</summary>
+    /// <param name="Name">Its name in the job's folder.</param>
+    /// <param name="Sha256">Checksum of what is kept, in hex, and its name there.</param>
+    /// <param name="OriginalSha256">Checksum of the file that it was made of, in hex.</param>
+    public sealed record PhotoKept(string Name, string Sha256, string OriginalSha256) : RecordBody;
 }

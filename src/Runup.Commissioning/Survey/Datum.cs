@@ -32,10 +32,12 @@ public enum Provenance
 /// <param name="Note">The surveyor's note, or null.</param>
 /// <param name="AsWritten">The value as the person wrote it.</param>
 /// <param name="RoundingSi">Half of the last printed digit in SI; zero where the value has no digits.</param>
+/// <param name="Photo">A photo that shows it, by its name in the job's folder, or null.</param>
 public sealed record Datum<T>(
     T Value,
     Provenance From = Provenance.Unstated,
     Fraction? Error = null,
     string? Note = null,
     string? AsWritten = null,
-    double RoundingSi = 0);
+    double RoundingSi = 0,
+    string? Photo = null);

@@ -35,4 +35,7 @@ public sealed record Job
 
     /// <summary>Where it stands.</summary>
     public required PlaceSurvey Place { get; init; }
+
+    /// <summary>Photos of the set as a whole.</summary>
+    public IReadOnlyList<SetPhoto> Photos { get; init; } = [];
 }

@@ -27,7 +27,7 @@ public static class JobTemplate
             # Quantities carry their unit: 7.5 kW or 10 hp, 0.4 kg·m² or 35 lb·ft², 1460 rpm, 6 mm² or 10 AWG.
             # Any value can say where it comes from:
             #   output: {value: 7.5 kW, from: plate, error: 2 %, note: "hard to read"}
-            # with from: plate, drawing, measured, told or assumed.
+            # with from: plate, drawing, measured, told or assumed; with photo: plate.jpg the photo that shows it.
 
             """);
         foreach (var key in JobKeys.Top.Keys)

@@ -16,6 +16,7 @@ internal static class SurveySection
             if (part.Rows.Count > 0)
             {
                 Table(html, part);
+                PhotoFigures.OfPart(html, part, model);
             }
 
             if (part.Missing.Count > 0)
@@ -24,6 +25,7 @@ internal static class SurveySection
             }
         }
 
+        PhotoFigures.OfSet(html, model);
         Assumptions(html, model);
     }
 

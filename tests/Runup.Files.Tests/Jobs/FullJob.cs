@@ -1,4 +1,5 @@
 using Runup.Files.Jobs;
+using Runup.Files.Tests.Photos;
 
 namespace Runup.Files.Tests.Jobs;
 
@@ -111,14 +112,16 @@ internal static class FullJob
           ambient: 35 °C
           altitude: 120 m
           explosive-zone: none
+        photos: [{file: panel.png, note: door open}]
 
         """;
 
-    /// <summary>A folder with the curves that the job names.</summary>
+    /// <summary>A folder with the curves and the photo that the job names.</summary>
     internal static string Folder(string under)
     {
         File.WriteAllText(Path.Combine(under, "fan.csv"), "frequency_Hz, torque_percent\n5, 55\n25, 85\n50, 100\n");
         File.WriteAllText(Path.Combine(under, "pump.csv"), "speed_rpm;torque_Nm\n0;2,5\n730;10,5\n1460;42\n");
+        File.WriteAllBytes(Path.Combine(under, "panel.png"), MadePhotos.Png16(4, 4));
         return under;
     }
 

@@ -66,6 +66,21 @@ internal static class ExampleHandover
 
     public static HandoverModel Troubled() => HandoverModel.Of(Sources(ExampleRecord.CutOff(), Blocked) with { JobSha256 = new string('1', 64) });
 
+    public static HandoverModel Photographed(string photo)
+    {
+        var pump = ExampleJob.Pump();
+        var plate = pump.Motor.Plate;
+        return HandoverModel.Of(Sources([], Clean) with
+        {
+            Context = JobContext.For(pump with
+            {
+                Motor = pump.Motor with { Plate = plate with { Output = plate.Output with { Photo = photo }, Current = plate.Current with { Photo = photo } } },
+                Photos = [new("panel.jpg", "the panel")],
+            }, ExampleDrive.Size.Rating),
+            Photos = [new(photo, new string('e', 64), new byte[] { 0xFF, 0xD8 }, 1600, 1200)],
+        });
+    }
+
     public static HandoverModel Empty() => HandoverModel.Of(Sources([], new CheckReport([], [])) with { Steps = [], Plan = new([]), Sheet = [] });
 
     public static HandoverSources Sources(IReadOnlyList<Recorded> record, CheckReport checks, string title = "Seawater intake pump 1") => new()

@@ -24,6 +24,7 @@ internal static class EveryBody
         new RecordBody.StepEnded("ramp", "passed", null),
         new RecordBody.ControlLeft("terminals", Awkward),
         new RecordBody.HandoverWritten("P-101.handover.html", new string('c', 64)),
+        new RecordBody.PhotoKept("plate " + Awkward, new string('e', 64), new string('f', 64)),
         new RecordBody.FindingAccepted("cable.peak-voltage", "caution", Awkward, Awkward, 1130.5, null, "V", Awkward, Awkward, new string('d', 64)),
         new RecordBody.ParameterSeen("as-found", "2101h:1", null, Awkward, "the panel is locked"),
     ];

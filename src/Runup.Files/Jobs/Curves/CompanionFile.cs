@@ -23,6 +23,41 @@ internal static class CompanionFile
             return null;
         }
 
+        if (LeadsOut(desk.Folder, name))
+        {
+            desk.Problems.Add(scalar, $"the file {Quote.Of(name)} is a link that leads out of the job's folder", "the file itself, put into the job's folder, would do");
+            return null;
+        }
+
         return Path.Combine(desk.Folder, name);
+    }
+
+    // Along the name, folder by folder: a link may stand at any of them.
+    private static bool LeadsOut(string folder, string name)
+    {
+        var (root, at) = (Path.GetFullPath(folder), Path.GetFullPath(folder));
+        foreach (var part in name.Split('/'))
+        {
+            at = Path.Combine(at, part);
+            if (LinkOf(at) is { } target && !target.StartsWith(Path.TrimEndingDirectorySeparator(root) + Path.DirectorySeparatorChar, StringComparison.Ordinal))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    private static string? LinkOf(string path)
+    {
+        try
+        {
+            return new FileInfo(path).ResolveLinkTarget(returnFinalTarget: true)?.FullName;
+        }
+        catch (IOException)
+        {
+            // Nothing there, or a link to itself: whoever reads it says so.
+            return null;
+        }
     }
 }

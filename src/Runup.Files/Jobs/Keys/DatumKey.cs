@@ -42,7 +42,7 @@ internal sealed class DatumKey<T>(string name, string example, string about, For
         }
 
         return form.Read(scalar, desk, out var read, out var rounding) && origin is not null
-            ? new Datum<T>(read, origin.From, origin.Error, origin.Note, scalar.Text.Trim(), rounding)
+            ? new Datum<T>(read, origin.From, origin.Error, origin.Note, scalar.Text.Trim(), rounding, origin.Photo)
             : null;
     }
 

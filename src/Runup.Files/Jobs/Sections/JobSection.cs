@@ -19,6 +19,7 @@ internal sealed class JobSection(KeyList keys) : Section<Job>(keys)
     private readonly Key<ControlSurvey> control = keys.Part("control", "where commands come from", new ControlSection(new()));
     private readonly Key<BusSurvey> bus = keys.Part("bus", "bus to the control system", new BusSection(new()), Need.No, ("none", BusSection.NoBus));
     private readonly Key<PlaceSurvey> place = keys.Part("place", "where the set stands", new PlaceSection(new()));
+    private readonly Key<IReadOnlyList<SetPhoto>> photos = keys.List("photos", "of the set as a whole; a datum names its own", new PhotoSection(new()));
 
     /// <summary>The motor alone, with the tag if there is one; null with problems where anything that stands in the file is wrong.</summary>
     internal (MotorSurvey Motor, string? Tag)? ReadMotor(YamlMap map, Desk desk)
@@ -40,5 +41,6 @@ internal sealed class JobSection(KeyList keys) : Section<Job>(keys)
         Control = v.Needed(control),
         Bus = v.Needed(bus),
         Place = v.Needed(place),
+        Photos = v.Get(photos) ?? [],
     };
 }
