@@ -65,6 +65,7 @@ public sealed class DemoTests(DemoRun demo)
     public void The_hoist_is_sent_no_run_command()
     {
         demo.Run.Output.ReplaceLineEndings(" ").ShouldMatch(@"Run commands +none was sent\. A hoist is run from its own control only\.[^:]*Words on +the wire that would run it: 0");
+        demo.Run.Output.ShouldContain("10 of 10 steps passed", Case.Sensitive, "lifting and lowering");
     }
 
     [Fact]

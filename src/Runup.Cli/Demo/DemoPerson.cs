@@ -15,6 +15,8 @@ internal sealed class DemoPerson(DriveHost host, DrivenMachine machine, TimeProv
     private static readonly TimeSpan Settling = TimeSpan.FromSeconds(1);
     private static readonly TimeSpan Patience = TimeSpan.FromSeconds(60);
 
+    private Rotation turning = Rotation.Forward;
+
     public int Confirmations { get; private set; }
 
     /// <summary>The steps of the first run, once they are known: at which frequency the machine is run from its own control.</summary>
@@ -70,14 +72,21 @@ internal sealed class DemoPerson(DriveHost host, DrivenMachine machine, TimeProv
 
     private async Task<string?> RunAtPanel(string step, CancellationToken cancellation)
     {
-        var hertz = Plan?.Steps.OfType<FirstRunStep.Watched>().FirstOrDefault(s => string.Equals(s.Id, step, StringComparison.Ordinal))?.FrequencyHz ?? 0;
-        if (host.Drive.RunAtPanel(ElectricalFrequency.FromHertz(hertz), Rotation.Forward) is PanelAnswer.Ignored ignored)
+        var watched = Plan?.Steps.OfType<FirstRunStep.Watched>().FirstOrDefault(s => string.Equals(s.Id, step, StringComparison.Ordinal));
+        var (hertz, rotation) = (watched?.FrequencyHz ?? 0, watched?.Rotation ?? Rotation.Forward);
+        if (rotation != turning)
+        {
+            await Leaves(cancellation);
+            turning = rotation;
+        }
+
+        if (host.Drive.RunAtPanel(ElectricalFrequency.FromHertz(hertz), rotation) is PanelAnswer.Ignored ignored)
         {
             return $"the panel does nothing: {ignored.Why}";
         }
 
         var begun = time.GetTimestamp();
-        while (Math.Abs(host.Drive.Now.OutputFrequencyHz - hertz) > 0.01)
+        while (Math.Abs(Math.Abs(host.Drive.Now.OutputFrequencyHz) - hertz) > 0.01)
         {
             if (time.GetElapsedTime(begun) > Patience)
             {

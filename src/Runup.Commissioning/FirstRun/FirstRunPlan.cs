@@ -74,13 +74,25 @@ public sealed record FirstRunPlan(IReadOnlyList<FirstRunStep> Steps, RunLimits L
     private static IEnumerable<FirstRunStep> Watched(FirstRunTask task, RunLimits limits)
     {
         var lowest = task.Plan.Number(Setting.MinimumFrequency) ?? 0;
-        foreach (var hz in Range(limits).Where(hz => hz >= lowest))
+        var range = Range(limits).Where(hz => hz >= lowest).ToList();
+        foreach (var hz in range)
         {
-            var id = string.Create(CultureInfo.InvariantCulture, $"own-control-{hz:0.##}-hz");
-            yield return new FirstRunStep.Watched(id, string.Create(CultureInfo.InvariantCulture, $"The machine is run at {hz:0.##} Hz from its own control; Runup reads."),
-                [Clear(id), new("steady-from-own-control", string.Create(CultureInfo.InvariantCulture, $"It runs steadily at {hz:0.##} Hz from its own control."), id)], hz);
+            yield return Watch(string.Create(CultureInfo.InvariantCulture, $"own-control-{hz:0.##}-hz"), "run", hz, Rotation.Forward);
+        }
+
+        // Down is the way in which a load drives its motor: it is not done with the hoist until that was seen too.
+        if (limits.ReversePermitted && task.Job.Machine.Load.Value == LoadKind.Hoisting)
+        {
+            foreach (var hz in range)
+            {
+                yield return Watch(string.Create(CultureInfo.InvariantCulture, $"own-control-{hz:0.##}-hz-lowering"), "lowering its load", hz, Rotation.Reverse);
+            }
         }
     }
+
+    private static FirstRunStep.Watched Watch(string id, string how, double hz, Rotation rotation) =>
+        new(id, string.Create(CultureInfo.InvariantCulture, $"The machine is {how} at {hz:0.##} Hz from its own control; Runup reads."),
+            [Clear(id), new("steady-from-own-control", string.Create(CultureInfo.InvariantCulture, $"It is {(rotation == Rotation.Reverse ? how : "running")} steadily at {hz:0.##} Hz from its own control."), id)], hz, rotation);
 
     private static FirstRunStep.Steady Step(string id, IReadOnlyList<double> frequencies, Coupling coupling, IReadOnlyList<ToConfirm> checks, Rotation rotation = Rotation.Forward)
     {

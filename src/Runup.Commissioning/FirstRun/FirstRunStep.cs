@@ -59,5 +59,6 @@ public abstract record FirstRunStep
     /// <param name="Title">What is done.</param>
     /// <param name="Checks">What is confirmed first.</param>
     /// <param name="FrequencyHz">The frequency.</param>
-    public sealed record Watched(string Id, string Title, IReadOnlyList<ToConfirm> Checks, double FrequencyHz) : FirstRunStep(Id, Title, Checks);
+    /// <param name="Rotation">Direction; a hoist lowers in reverse.</param>
+    public sealed record Watched(string Id, string Title, IReadOnlyList<ToConfirm> Checks, double FrequencyHz, Rotation Rotation) : FirstRunStep(Id, Title, Checks);
 }

@@ -35,7 +35,9 @@ internal static class WatchedStep
         foreach (var (kind, name, unit, of) in ReadingNames.All)
         {
             var values = read.Select(of).OfType<double>().ToList();
-            var expected = session.Task.Predictions.Steady(kind, step.FrequencyHz, Coupling.Coupled);
+            // A drive shows its output frequency without a sign, speed and torque with one.
+            var asked = step.Rotation == Rotation.Reverse && kind != ReadingKind.OutputFrequency ? -step.FrequencyHz : step.FrequencyHz;
+            var expected = session.Task.Predictions.Steady(kind, asked, Coupling.Coupled);
             if (await session.Take(step.Id, $"{name} at {step.FrequencyHz:0.##} Hz", unit, expected, values.Count == 0 ? null : values.Average()))
             {
                 outside.Add(name);

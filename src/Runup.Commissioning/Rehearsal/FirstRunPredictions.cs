@@ -52,7 +52,9 @@ public sealed class FirstRunPredictions : IFirstRunPredictions
         if (kind == ReadingKind.DcBusVoltage)
         {
             var line = system.SupplyVoltage.Volts;
-            return new(Math.Sqrt(2) * line * 0.97, 1.28 * line, 1.43 * line);
+            return Regenerates(frequencyHz, coupling)
+                ? new(null, 1.28 * line, 1.01 * (system.BrakingResistor is null ? system.Drive.OvervoltageControl : system.Drive.ChopperLevel).Volts)
+                : new(Math.Sqrt(2) * line * 0.97, 1.28 * line, 1.43 * line);
         }
 
         if (kind == ReadingKind.OutputFrequency)
@@ -60,7 +62,7 @@ public sealed class FirstRunPredictions : IFirstRunPredictions
             return Around(frequencyHz, Math.Max(0.1, 0.01 * frequency.Hertz));
         }
 
-        return Solution(frequency, coupling) is { } at ? Reading(kind, at, frequency, coupling, frequencyHz < 0 ? -1 : 1) : Expected.Nothing;
+        return Solution(frequencyHz, coupling) is { } at ? Reading(kind, at, frequency, coupling, frequencyHz < 0 ? -1 : 1) : Expected.Nothing;
     }
 
     /// <inheritdoc/>
@@ -91,8 +93,15 @@ public sealed class FirstRunPredictions : IFirstRunPredictions
         };
     }
 
-    private CircuitSolution? Solution(ElectricalFrequency frequency, Coupling coupling) =>
-        SteadySpeed.At(MachineOf(coupling), system.Motor, characteristic, frequency);
+    /// <summary>Below zero in reverse, in which a hoist lowers: there its load drives, whereas friction opposes either way.</summary>
+    private CircuitSolution? Solution(double frequencyHz, Coupling coupling)
+    {
+        var machine = MachineOf(coupling);
+        var driven = frequencyHz < 0 && machine.Load is LoadCurve.Hoisting ? machine.Reversed : machine;
+        return SteadySpeed.At(driven, system.Motor, characteristic, ElectricalFrequency.FromHertz(Math.Abs(frequencyHz)));
+    }
+
+    private bool Regenerates(double frequencyHz, Coupling coupling) => Solution(frequencyHz, coupling) is { AirGapPower.Watts: < 0 };
 
     private DrivenMachine MachineOf(Coupling coupling) => coupling == Coupling.Coupled ? system.Machine : RehearsalSystem.Uncoupled(system.Machine);
 

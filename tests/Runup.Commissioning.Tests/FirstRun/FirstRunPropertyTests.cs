@@ -50,15 +50,21 @@ public sealed class FirstRunPropertyTests
             taken.Add(site.Drive.Now);
             Ends(hold);
         };
-        void Ends(RunHold hold) => site.Bench.Time.CreateTimer(_ =>
+        void Ends(RunHold hold)
         {
-            if (hold.IsHeld())
+            var release = site.Bench.Time.CreateTimer(_ =>
             {
-                site.Drive.Pass();
-                released.Add(site.Drive.Now);
-                hold.Release(HoldEnd.Released);
-            }
-        }, null, TimeSpan.FromMilliseconds(trouble.HoldEndsAfterMs), Timeout.InfiniteTimeSpan);
+                if (hold.IsHeld())
+                {
+                    site.Drive.Pass();
+                    released.Add(site.Drive.Now);
+                    hold.Release(HoldEnd.Released);
+                }
+            }, null, TimeSpan.FromMilliseconds(trouble.HoldEndsAfterMs), Timeout.InfiniteTimeSpan);
+
+            // Kept by the hold: a timer that nobody keeps is swept away before its time.
+            hold.Lost.Register(release.Dispose);
+        }
 
         var report = site.Run(TimeSpan.FromMilliseconds(10));
         site.Later(TimeSpan.FromSeconds(40));

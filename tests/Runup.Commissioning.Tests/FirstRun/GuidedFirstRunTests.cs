@@ -130,7 +130,10 @@ public sealed class GuidedFirstRunTests
             if (request.Step == "uncoupled-10-hz" && !released)
             {
                 released = true;
-                site.Bench.Time.CreateTimer(_ => hold.Release(HoldEnd.Released), null, TimeSpan.FromSeconds(1), Timeout.InfiniteTimeSpan);
+
+                // Kept by the hold: a timer that nobody keeps is swept away before its time.
+                var release = site.Bench.Time.CreateTimer(_ => hold.Release(HoldEnd.Released), null, TimeSpan.FromSeconds(1), Timeout.InfiniteTimeSpan);
+                hold.Lost.Register(release.Dispose);
             }
         };
         var report = site.Run();
