@@ -1,5 +1,6 @@
 using System.Text.RegularExpressions;
 using Runup.Commissioning.Handover;
+using Runup.Commissioning.Records;
 using Runup.Reports.Handover;
 using Runup.Reports.Tests.Example;
 
@@ -106,6 +107,32 @@ public sealed partial class HandoverReportTests
         figures[0].Value.ShouldContain("<plate>.jpg, SHA-256 ");
         ((string?)figures[0].Elements().First().Attribute("src")).ShouldBe("data:image/jpeg;base64,/9g=");
         figures[1].Value.ShouldStartWith("the panel (the photo panel.jpg was not read)");
+    }
+
+    [Theory]
+    [InlineData(null, "they were kept by the computer's clock, not checked against a time server. In UTC this entry is of 2026-05-04 06:30:01.")]
+    [InlineData("a clock of its own", "they were kept by a clock of its own. In UTC")]
+    public void What_kept_the_record_s_time_is_said(string? clock, string said)
+    {
+        var record = new ExampleRecord();
+        record.Add(new RecordBody.JobTaken("runup: 1\n", new string('a', 64), clock));
+
+        PlainText.Of(HandoverReport.Write(HandoverModel.Of(ExampleHandover.Sources(record.All, ExampleHandover.Clean)))).ShouldContain(said);
+    }
+
+    [Fact]
+    public void A_record_of_before_clocks_were_kept_is_read() => RecordText.Read("""{"kind":"job-taken","job_text":"x","sha256":"y"}""")
+        .ShouldBe(new RecordReading.Known(new RecordBody.JobTaken("x", "y")));
+
+    [Fact]
+    public void Ten_thousand_characters_of_a_note_stay_within_the_page()
+    {
+        var model = ExampleHandover.Whole(new string('W', 10_000));
+
+        var page = HandoverReport.Write(model);
+
+        PlainText.Parse(page).Descendants().Single(e => (string?)e.Attribute("class") == "what").Value.Length.ShouldBe(10_000);
+        page.ShouldContain("overflow-wrap");
     }
 
     [Fact]

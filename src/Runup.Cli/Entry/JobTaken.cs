@@ -9,5 +9,5 @@ namespace Runup.Cli.Entry;
 internal static class JobTaken
 {
     internal static RecordBody.JobTaken Of(LoadedJob job) =>
-        new(job.Text, Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(job.Text))));
+        new(job.Text, Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(job.Text))), ClockSource.Words);
 }

@@ -32,7 +32,8 @@ public abstract record RecordBody
     /// <summary>The job file as it was when work began.</summary>
     /// <param name="JobText">The file's text.</param>
     /// <param name="Sha256">Its checksum in hex.</param>
-    public sealed record JobTaken(string JobText, string Sha256) : RecordBody;
+    /// <param name="Clock">What keeps the time of this entry and of those after it, in words; null in records of before it was kept.</param>
+    public sealed record JobTaken(string JobText, string Sha256, string? Clock = null) : RecordBody;
 
     /// <summary>A person confirmed a thing by name.</summary>
     /// <param name="What">The thing, such as <c>no-run-command-pending</c>.</param>

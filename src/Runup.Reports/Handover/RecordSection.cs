@@ -49,7 +49,7 @@ internal static class RecordSection
             }
 
             box.Element("p", head.Hash, "hash").Element("p", string.Create(CultureInfo.InvariantCulture,
-                $"This is entry {head.Sequence} of the site's record, of {Numbers.Of(head.Time)}; {head.Entries} entries are of this set, the first of {Numbers.Of(head.First)}. Each entry's hash covers the one before it: a record in which this head is not found is not the one that this paper was written from. Times are those of the computer that recorded, with its offset from UTC."));
+                $"This is entry {head.Sequence} of the site's record, of {Numbers.Of(head.Time)}; {head.Entries} entries are of this set, the first of {Numbers.Of(head.First)}. Each entry's hash covers the one before it: a record in which this head is not found is not the one that this paper was written from. Times stand with their offset from UTC; they were kept by {model.Story.Job?.Body.Clock ?? "the computer's clock, not checked against a time server"}. In UTC this entry is of {head.Time.UtcDateTime:yyyy-MM-dd HH:mm:ss}."));
             if (model.Restore is { } restore)
             {
                 box.Element("p", string.Create(CultureInfo.InvariantCulture, $"Restore file: {restore.Parameters.Count} parameters of {restore.Profile} {restore.Size}, checksum:"))

@@ -42,7 +42,11 @@ public sealed class PhotosOfJobTests : IDisposable
         problem.ToString().ShouldContain(" motor.plate.output.photo: ");
     }
 
-    private JobReading Read(string output, string more = "") => JobFile.ReadText($$"""
+    [Fact]
+    public void A_job_named_without_a_folder_is_read_where_the_person_stands() =>
+        Read("{value: 7.5 kW, photo: gone.jpg}", "", "").ShouldBeOfType<JobReading.Faulty>().Problems.ShouldHaveSingleItem().ToString().ShouldContain("there is no such file");
+
+    private JobReading Read(string output, string more = "", string? of = null) => JobFile.ReadText($$"""
         runup: 1
         tag: P-101
         supply: {voltage: 400 V, frequency: 50 Hz}
@@ -52,7 +56,7 @@ public sealed class PhotosOfJobTests : IDisposable
         machine: {load: quadratic, torque: 42 N·m, at-speed: 1460 rpm}
         operation: {maximum-frequency: 50 Hz}
         {{more}}
-        """, "p-101.job.yaml", folder.FullName);
+        """, "p-101.job.yaml", of ?? folder.FullName);
 
     private void Put(string name, byte[] bytes) => File.WriteAllBytes(Path.Combine(folder.FullName, name), bytes);
 

@@ -9,7 +9,7 @@ internal static class EveryBody
 
     public static IReadOnlyList<RecordBody> All { get; } =
     [
-        new RecordBody.JobTaken("tag: P-101\r\n# comment " + Awkward, new string('a', 64)),
+        new RecordBody.JobTaken("tag: P-101\r\n# comment " + Awkward, new string('a', 64), "the computer's clock, not checked against a time server"),
         new RecordBody.Confirmed("no-run-command-pending", Awkward, null),
         new RecordBody.ParametersRead("as-found", "Tern 1.0", new Dictionary<string, long?>(StringComparer.Ordinal) { ["104"] = 500, ["2101h:1"] = null, ["9"] = long.MinValue }),
         new RecordBody.EntryBegun(new string('b', 64), ["104", "2101h:1"], Resumed: true),

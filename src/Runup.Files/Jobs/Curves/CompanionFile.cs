@@ -35,7 +35,9 @@ internal static class CompanionFile
     // Along the name, folder by folder: a link may stand at any of them.
     private static bool LeadsOut(string folder, string name)
     {
-        var (root, at) = (Path.GetFullPath(folder), Path.GetFullPath(folder));
+        // Of a job named without a folder the folder is empty: the one where the person stands.
+        var root = Path.GetFullPath(folder.Length == 0 ? "." : folder);
+        var at = root;
         foreach (var part in name.Split('/'))
         {
             at = Path.Combine(at, part);
