@@ -41,16 +41,28 @@ internal static class ColumnGuess
             }
         }
 
-        Settle(roles, told);
+        Settle(roles, told, body);
         return new Columns(roles, titles, headers.Count > 0 ? headers[0].Line : null);
     }
 
-    // A table without a column of names has them in what was taken for remarks; without a number there is no table.
-    private static void Settle(ColumnRole?[] roles, IReadOnlyDictionary<ColumnRole, int> told)
+    // Names stand in the column that reads most like names, whatever its heading says.
+    private static void Settle(ColumnRole?[] roles, IReadOnlyDictionary<ColumnRole, int> told, IReadOnlyList<ListingRow> body)
     {
-        if (!roles.Contains(ColumnRole.Name) && !told.ContainsKey(ColumnRole.Name) && Array.IndexOf(roles, ColumnRole.Remark) is >= 0 and var remark)
+        if (roles.Contains(ColumnRole.Name) || told.ContainsKey(ColumnRole.Name))
         {
-            roles[remark] = ColumnRole.Name;
+            return;
+        }
+
+        var best = (Column: Array.IndexOf(roles, ColumnRole.Remark), Worth: 0.25);
+        for (var column = 0; column < roles.Length; column++)
+        {
+            var worth = roles[column] is null ? ColumnContents.Fit(ColumnRole.Name, [.. body.Select(r => r[column]).Where(c => c.Length > 0)]) : 0;
+            best = worth > best.Worth ? (column, worth) : best;
+        }
+
+        if (best.Column >= 0)
+        {
+            roles[best.Column] = ColumnRole.Name;
         }
     }
 

@@ -8,7 +8,7 @@ internal static class Headings
     // The first that a heading holds decides; a longer one stands before a shorter one that it holds.
     private static readonly (ColumnRole Role, double Worth, string[] Texts)[] Known =
     [
-        (ColumnRole.WhileRunning, 1, ["change while running", "while running", "change in run", "run time change", "changeable in run", "during operation", "run edit", "edit in run", "change during run", "set in run", "write during run", "write in run", "in run", "run change", "online change", "running change", "adjustable running", "running"]),
+        (ColumnRole.WhileRunning, 1, ["change while running", "while running", "change in run", "run time change", "changeable in run", "during operation", "run edit", "edit in run", "change during run", "set in run", "write during run", "write in run", "in run", "run change", "online change", "running change", "adjustable running", "running", "run", "in operation", "while run"]),
         (ColumnRole.Register, 1, ["modbus", "register", "bus address", "holding", "comm address", "communication address", "serial address", "pdu address", "reg", "reg no", "bus adr", "network address", "comms address", "address", "addr", "adr", "mb"]),
         (ColumnRole.Sub, 1, ["sub index", "subindex", "sub", "sub idx", "s ix", "si", "subidx"]),
         (ColumnRole.Default, 1, ["factory setting", "factory value", "factory", "default", "default value", "initial value", "initial", "preset", "ex works", "works setting", "fact", "def", "dflt", "initial setting", "delivery", "standard setting", "as delivered", "delivery value", "delivered", "shipped", "from works", "std", "out of the box", "start value"]),

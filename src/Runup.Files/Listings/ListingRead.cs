@@ -112,7 +112,7 @@ internal sealed class ListingRead
     private (IReadOnlyList<NamedValue> Choices, RangeText? Range) Values(RowDraft draft)
     {
         var limits = Limits(draft);
-        IReadOnlyList<NamedValue> choices = draft.Beneath.Count > 0 ? [.. draft.Beneath.DistinctBy(c => c.Raw)] : [];
+        IReadOnlyList<NamedValue> choices = draft.Beneath.Count > 0 ? [.. Beside(draft).Concat(draft.Beneath).DistinctBy(c => c.Raw)] : [];
         foreach (var role in (ColumnRole[])[ColumnRole.Choices, ColumnRole.Range, ColumnRole.Remark])
         {
             choices = choices.Count > 0 ? choices : ChoiceText.Read(draft[role]);
@@ -147,6 +147,25 @@ internal sealed class ListingRead
         }
 
         return (choices, range);
+    }
+
+    // The first choice may stand in the parameter's own row, the others beneath.
+    private static IEnumerable<NamedValue> Beside(RowDraft draft)
+    {
+        foreach (var text in (string[])[draft[ColumnRole.Choices], draft[ColumnRole.Range]])
+        {
+            if (ChoiceText.Read(text) is { Count: > 0 } several)
+            {
+                return several;
+            }
+
+            if (ChoiceText.ReadOne(text) is { } one)
+            {
+                return [one];
+            }
+        }
+
+        return [];
     }
 
     private RangeText? Limits(RowDraft draft)

@@ -7,7 +7,13 @@ public sealed class HandsTests
 {
     [Theory]
     [InlineData("heron.csv")]
+    [InlineData("plover.txt")]
     public void Meanings_are_suggested_on_tables_that_the_vocabulary_was_fitted_to(string table) => Hold(table);
+
+    [Theory]
+    [InlineData("rail.csv")]
+    [InlineData("dunlin.md")]
+    public void Meanings_are_suggested_on_tables_that_came_after_the_vocabulary(string table) => Hold(table);
 
     private static void Hold(string table)
     {
