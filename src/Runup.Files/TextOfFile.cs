@@ -10,7 +10,11 @@ internal static class TextOfFile
     private static readonly UTF8Encoding Strict = new(encoderShouldEmitUTF8Identifier: false, throwOnInvalidBytes: true);
 
     /// <summary>The text of a file; a byte-order mark stays its first character, so that an edit can write it back.</summary>
-    internal static string? Read(string path, int limit, Problems problems)
+    internal static string? Read(string path, int limit, Problems problems) =>
+        ReadBytes(path, limit, problems) is { } bytes ? Decode(bytes.Span, problems) : null;
+
+    /// <summary>The bytes of a file; null with a problem where they can't be had.</summary>
+    internal static ReadOnlyMemory<byte>? ReadBytes(string path, int limit, Problems problems)
     {
         if (string.IsNullOrWhiteSpace(path))
         {
@@ -35,7 +39,7 @@ internal static class TextOfFile
                 return null;
             }
 
-            return Decode(bytes.Span, problems);
+            return bytes;
         }
         catch (Exception e) when (e is FileNotFoundException or DirectoryNotFoundException)
         {

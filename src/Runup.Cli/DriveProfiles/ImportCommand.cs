@@ -21,7 +21,7 @@ internal sealed class ImportCommand : Command<ImportCommand.Settings>
 
         var problems = new Problems(settings.Table ?? "(pasted)");
         var cautions = new Problems(problems.File);
-        var told = ColumnOptions.Read(settings.Columns);
+        var told = new ListingOptions { Columns = ColumnOptions.Read(settings.Columns), Sheet = settings.Sheet };
         var listing = settings.Table is null
             ? ListingFile.ReadText(Console.In.ReadToEnd(), ListingKind.Pasted, told, problems, cautions)
             : ListingFile.ReadFile(settings.Table, told, problems, cautions);
@@ -30,7 +30,9 @@ internal sealed class ImportCommand : Command<ImportCommand.Settings>
             throw new Complaint(ExitStatus.BadInput, problems.InOrder().Select(p => p.ToString()));
         }
 
-        var scorer = new MeaningScorer(Vocabulary());
+        var vocabulary = Vocabulary();
+        var scorer = new MeaningScorer(vocabulary);
+        listing = listing with { Parameters = StandardObjects.Complete(listing.Parameters, vocabulary) };
         var suggestions = scorer.Suggest(listing.Parameters);
         IReadOnlyList<FileProblem> found = [.. problems.InOrder(), .. cautions.InOrder()];
         if (settings.Json)
@@ -94,6 +96,10 @@ internal sealed class ImportCommand : Command<ImportCommand.Settings>
         [CommandOption("--column <ROLE=LETTER>")]
         [Description("What a column holds, where the guess is wrong: number, sub, name, group, range, low, high, choices, unit, scale, default, access, while-running, register, type or remark; may be given several times")]
         public string[] Columns { get; set; } = [];
+
+        [CommandOption("--sheet <NAME>")]
+        [Description("The sheet of a spreadsheet; without, the fullest")]
+        public string? Sheet { get; set; }
 
         [CommandOption("--confirm <NUMBERS>")]
         [Description("Meanings that you compared with the manual and that are right: numbers with commas between, or certain for all of 0.8 and more. All others are only kept as guesses")]

@@ -57,7 +57,7 @@ internal static class ChoiceText
 
     private static IReadOnlyList<NamedValue> Split(string text, Regex begin, bool bare)
     {
-        var starts = begin.Matches(text).Where(m => Value(m.Groups["value"].Value) is not null).ToList();
+        var starts = begin.Matches(text).Where(m => Value(m.Groups["value"].Value) is not null && !IsInBrackets(text, m.Index)).ToList();
         if (starts.Count < 2 || starts.Count > MostChoices)
         {
             return [];
@@ -92,6 +92,9 @@ internal static class ChoiceText
         // 0 Hz 1 Hz is no list of names.
         return bare && choices.Exists(c => c.Label.Length < 1 || UnitCell.Read(c.Label) is { } unit && unit is "Hz" or "s" or "V" or "A") ? [] : choices;
     }
+
+    // (N,8,1): what stands in brackets begins no choice.
+    private static bool IsInBrackets(string text, int at) => text.AsSpan(0, at).Count('(') > text.AsSpan(0, at).Count(')');
 
     private static IReadOnlyList<NamedValue> Behind(string text)
     {

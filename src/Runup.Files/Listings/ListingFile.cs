@@ -1,3 +1,5 @@
+using System.Text.RegularExpressions;
+using Runup.Files.Listings.Eds;
 using Runup.Files.Yaml;
 
 namespace Runup.Files.Listings;
@@ -7,20 +9,30 @@ public static class ListingFile
 {
     private const int LargestBytes = 8 * 1024 * 1024;
     private const int MostRows = 20_000;
+    private const int MostParameters = 4000;
+    private const int LongestCell = 2000;
 
     /// <summary>Reads a file; null where it holds no table.</summary>
     /// <param name="path">The file; what it is, its ending says.</param>
-    /// <param name="told">Columns that a person names, counted from 0; the others are guessed.</param>
+    /// <param name="told">What a person says of it.</param>
     /// <param name="problems">What makes it unfit for a profile: no table, or a number that stands twice.</param>
     /// <param name="cautions">Cells that a person must look at.</param>
-    public static Listing? ReadFile(string path, IReadOnlyDictionary<ColumnRole, int> told, Problems problems, Problems cautions)
+    public static Listing? ReadFile(string path, ListingOptions told, Problems problems, Problems cautions) =>
+        TextOfFile.ReadBytes(path, LargestBytes, problems) is { } bytes ? Read(bytes, KindOf(path), told, problems, cautions) : null;
+
+    /// <summary>Reads bytes.</summary>
+    public static Listing? Read(ReadOnlyMemory<byte> bytes, ListingKind kind, ListingOptions told, Problems problems, Problems cautions)
     {
-        var text = TextOfFile.Read(path, LargestBytes, problems);
-        return text is null ? null : ReadText(text, KindOf(path), told, problems, cautions);
+        if (kind is ListingKind.Spreadsheet)
+        {
+            return XlsxGrid.Read(bytes, told.Sheet, problems) is { } grid ? Table(grid, told, problems, cautions) : null;
+        }
+
+        return ReadText(ListingText.Of(bytes.Span, cautions), kind, told, problems, cautions);
     }
 
     /// <summary>Reads a text.</summary>
-    public static Listing? ReadText(string text, ListingKind kind, IReadOnlyDictionary<ColumnRole, int> told, Problems problems, Problems cautions)
+    public static Listing? ReadText(string text, ListingKind kind, ListingOptions told, Problems problems, Problems cautions)
     {
         var plain = text.TrimStart('\uFEFF').Replace("\r\n", "\n", StringComparison.Ordinal).Replace('\r', '\n');
         if (plain.Contains('\0', StringComparison.Ordinal))
@@ -29,7 +41,12 @@ public static class ListingFile
             return null;
         }
 
-        return Table(kind is ListingKind.Pasted ? PastedGrid.Read(plain) with { IsPasted = true } : CsvGrid.Read(plain), told, problems, cautions);
+        return kind switch
+        {
+            ListingKind.Eds => EdsListing.Read(YamlCharacters.Marked(plain), problems, cautions),
+            ListingKind.Pasted => Table(PastedGrid.Read(plain) with { IsPasted = true }, told, problems, cautions),
+            _ => Table(CsvGrid.Read(plain), told, problems, cautions),
+        };
     }
 
     /// <summary>What a file is by its ending.</summary>
@@ -41,7 +58,7 @@ public static class ListingFile
         _ => ListingKind.Pasted,
     };
 
-    private static Listing? Table(ListingGrid grid, IReadOnlyDictionary<ColumnRole, int> told, Problems problems, Problems cautions)
+    private static Listing? Table(ListingGrid grid, ListingOptions told, Problems problems, Problems cautions)
     {
         if (grid.Rows.Count == 0 || grid.Rows.Count > MostRows)
         {
@@ -49,7 +66,24 @@ public static class ListingFile
             return null;
         }
 
-        var columns = ColumnGuess.Of(grid, told);
+        try
+        {
+            return Understood(grid with { Rows = [.. grid.Rows.Select(Bounded)] }, told, problems, cautions);
+        }
+        catch (RegexMatchTimeoutException)
+        {
+            problems.AddForFile("cells that take too long to read", "is this the table of a manual? Take out what does not belong to it");
+            return null;
+        }
+    }
+
+    // What a table brings along must be fit for a profile's file.
+    private static ListingRow Bounded(ListingRow row) =>
+        row with { Cells = [.. row.Cells.Select(c => YamlCharacters.Marked(c.Length > LongestCell ? c[..LongestCell] : c))] };
+
+    private static Listing? Understood(ListingGrid grid, ListingOptions told, Problems problems, Problems cautions)
+    {
+        var columns = ColumnGuess.Of(grid, told.Columns);
         if (columns.Of(ColumnRole.Number) < 0 || columns.Of(ColumnRole.Name) < 0)
         {
             var missing = columns.Of(ColumnRole.Number) < 0 ? "numbers" : "names";
@@ -64,8 +98,27 @@ public static class ListingFile
             return null;
         }
 
+        if (listing.Parameters.Count > MostParameters)
+        {
+            problems.AddForFile($"more than {MostParameters} parameters", "no drive has so many; is it the right file?");
+            return null;
+        }
+
         return listing;
     }
+}
+
+/// <summary>What a person says of a listing, so that it need not be guessed.</summary>
+public sealed record ListingOptions
+{
+    /// <summary>Nothing: all is guessed.</summary>
+    public static ListingOptions Guess { get; } = new();
+
+    /// <summary>Columns, counted from 0, by what they hold.</summary>
+    public IReadOnlyDictionary<ColumnRole, int> Columns { get; init; } = new Dictionary<ColumnRole, int>();
+
+    /// <summary>Name of a spreadsheet's sheet; null for the fullest.</summary>
+    public string? Sheet { get; init; }
 }
 
 /// <summary>What a listing stands in.</summary>

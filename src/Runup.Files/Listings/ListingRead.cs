@@ -178,9 +178,17 @@ internal sealed class ListingRead
     private (decimal Value, int Decimals, string? Unit)? Limit(RowDraft draft, ColumnRole role)
     {
         var text = NumberHabit.HoldTogether(NumberCell.Clean(draft[role]));
-        return text.Length > 0 && Patterns.AnyNumber().Match(text) is { Success: true, Index: 0 } match && habit.Read(match.Value) is { } value
-            ? (value.Value, value.Decimals, UnitCell.Read(text[match.Length..]))
-            : null;
+        if (Patterns.AnyNumber().Match(text) is { Success: true, Index: 0 } match && habit.Read(match.Value) is { } value)
+        {
+            return (value.Value, value.Decimals, UnitCell.Read(text[match.Length..]));
+        }
+
+        if (text.Any(char.IsAsciiDigit))
+        {
+            Say(draft, role, $"{Quote.Of(text)} is no number", "a number would do; a limit that another parameter gives is left out");
+        }
+
+        return null;
     }
 
     // A cell of choices only has no range, whatever signs stand between them.

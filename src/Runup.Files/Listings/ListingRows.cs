@@ -180,7 +180,7 @@ internal sealed partial class ListingRows
 
     private static long? Whole(string text) => long.TryParse(text.Trim().TrimEnd(':', ')', '.'), System.Globalization.NumberStyles.AllowLeadingSign, System.Globalization.CultureInfo.InvariantCulture, out var value) ? value : null;
 
-    [GeneratedRegex(@"^\s*(?:(?:group|menu|section|chapter)\s+)?(?:[A-Z]?\d+(?:\.\d+)*|[A-Z])?\s*[.:)\-–]\s+|^\s*(?:group|menu|section|chapter)\s+\d+\s*[:.\-–]?\s*", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase, 1000)]
+    [GeneratedRegex(@"^\s*(?:(?:[Gg]roup|[Mm]enu|[Ss]ection|[Cc]hapter)\s+)?(?:[A-Z]?\d+(?:\.\d+)*|[A-Z])?\s*[.:)\-–]\s+|^\s*(?:[Gg]roup|[Mm]enu|[Ss]ection|[Cc]hapter)\s+\d+\s*[:.\-–]?\s*|^\s*\d+(?:\.\d+)*\s+(?=\p{Lu})", RegexOptions.CultureInvariant, 1000)]
     private static partial Regex Ordinal();
 
     [GeneratedRegex(@"(?:\b(?:of|for|at|in|the|and|to|by|with|on|or|from|a|after|before|during)|[-,/(&–])$", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase, 1000)]

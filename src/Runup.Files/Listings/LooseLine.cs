@@ -8,6 +8,10 @@ internal static partial class LooseLine
     /// <summary>The columns that it is taken apart into.</summary>
     internal static readonly string[] Header = ["No.", "Name", "Range", "Unit", "Default"];
 
+    /// <summary>Whether a line names the columns that were lost.</summary>
+    internal static bool IsHeader(string text) =>
+        text.Split(' ', StringSplitOptions.RemoveEmptyEntries) is { Length: >= 3 } words && words.All(w => Headings.Read(w) is not null);
+
     internal static ListingRow Row(int line, string text)
     {
         var whole = text.Trim();

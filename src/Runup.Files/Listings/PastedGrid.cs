@@ -19,8 +19,11 @@ internal static partial class PastedGrid
         }
 
         var pieces = lines.Select(l => (l.Line, Pieces: Pieces(l.Text))).ToList();
-        return pieces.Count(p => p.Pieces.Count >= 3) * 3 >= lines.Count ? Gaps(pieces) : new ListingGrid([.. lines.Select(l => LooseLine.Row(l.Line, l.Text))]);
+        return pieces.Count(p => p.Pieces.Count >= 3) * 3 >= lines.Count ? Gaps(pieces) : Loose(lines);
     }
+
+    private static ListingGrid Loose(IEnumerable<(string Text, int Line)> lines) =>
+        new([new ListingRow(0, LooseLine.Header), .. lines.Where(l => !LooseLine.IsHeader(l.Text)).Select(l => LooseLine.Row(l.Line, l.Text))]);
 
     private static ListingGrid Bars(IEnumerable<(string Text, int Line)> lines) =>
         new([.. from line in lines

@@ -42,8 +42,23 @@ public static class VocabularyFile
             }
         }
 
+        var objects = (file.Group("objects")?.Map.Entries ?? []).Select(e => Object(e, problems)).OfType<TradeObject>().ToList();
         file.Done();
-        return problems.Count == before ? new TradeVocabulary(words, meanings) : null;
+        return problems.Count == before ? new TradeVocabulary(words, meanings) { Objects = objects } : null;
+    }
+
+    private static TradeObject? Object(YamlEntry entry, Problems problems)
+    {
+        if (entry.Value.AsGroup(problems) is not { } map)
+        {
+            return null;
+        }
+
+        var name = map.Text("name", "the object's name would do") ?? "";
+        var unit = map.Text("unit") ?? "";
+        var access = map.Text("access") switch { null => (ParameterAccess?)null, "command" => ParameterAccess.Command, "read-only" => ParameterAccess.ReadOnly, "action" => ParameterAccess.Action, _ => ParameterAccess.StoppedOnly };
+        map.Done();
+        return new TradeObject(entry.Key, name, unit, access);
     }
 
     private static List<TradeWord> Words(MapReader file)

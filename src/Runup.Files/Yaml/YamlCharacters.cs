@@ -47,6 +47,23 @@ internal static class YamlCharacters
         return null;
     }
 
+    /// <summary>A text from elsewhere with a mark in place of each character that must not stand in a value.</summary>
+    internal static string Marked(string text)
+    {
+        if (FirstUnfit(text) is null)
+        {
+            return text;
+        }
+
+        return string.Create(text.Length, text, static (marked, from) =>
+        {
+            for (var i = 0; i < marked.Length; i++)
+            {
+                marked[i] = from[i] is not ('\n' or '\t') && (Explain(from, 0, i) is not null || from[i] == '\r') ? '\uFFFD' : from[i];
+            }
+        });
+    }
+
     private static (string Found, string WouldDo)? Explain(string text, int lineStart, int i) => text[i] switch
     {
         '\t' when IsIndent(text, lineStart, i) => ("a tab in the indentation", "indent with spaces"),

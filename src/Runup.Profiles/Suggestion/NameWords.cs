@@ -9,11 +9,13 @@ internal sealed class NameWords
 
     private readonly Dictionary<string, double> around = new(StringComparer.Ordinal);
     private readonly HashSet<string> heading = new(StringComparer.Ordinal);
+    private readonly HashSet<string> own = new(StringComparer.Ordinal);
     private readonly double[] foreign;
 
     internal NameWords(ListedParameter parameter, WordReader reader)
     {
         Own = reader.Read(parameter.Name);
+        own.UnionWith(Own.SelectMany(s => s.Readings).Select(r => r.Word));
         Lend(reader.Read(parameter.Remark.Length > 120 ? parameter.Remark[..120] : parameter.Remark), RemarkLends);
         foreach (var spoken in Lend(reader.Read(parameter.Group), HeadingLends))
         {
@@ -35,6 +37,20 @@ internal sealed class NameWords
 
     /// <summary>Words of the heading that make something else of all beneath it.</summary>
     internal HashSet<string> HeadingSpoilers { get; } = new(StringComparer.Ordinal);
+
+    /// <summary>Whether the name says any word of a phrase at all.</summary>
+    internal bool SaysAnyOf(IReadOnlyList<(string Word, double Weight, bool Optional)> parts)
+    {
+        for (var i = 0; i < parts.Count; i++)
+        {
+            if (own.Contains(parts[i].Word))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
 
     /// <summary>What an unexplained word takes away.</summary>
     internal double Foreign(int place) => foreign[place];

@@ -25,6 +25,11 @@ internal sealed record Phrase(string Text, IReadOnlyList<(string Word, double We
     /// <summary>How well a name says this phrase, 0 to 1, and how much the words that agree say.</summary>
     internal (double Likeness, double Said) In(NameWords name)
     {
+        if (!name.SaysAnyOf(Parts))
+        {
+            return (0, 0);
+        }
+
         Span<bool> used = stackalloc bool[name.Own.Count];
         var matched = 0.0;
         var explained = 0.0;

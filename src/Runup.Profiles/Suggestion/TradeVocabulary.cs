@@ -6,7 +6,18 @@ namespace Runup.Profiles;
 /// <summary>How people of the trade name things: words with their spellings, and for each meaning the phrases and figures that speak for it.</summary>
 /// <param name="Words">The words.</param>
 /// <param name="Meanings">What a parameter may mean: settings, and what is easily taken for one.</param>
-public sealed record TradeVocabulary(IReadOnlyList<TradeWord> Words, IReadOnlyList<TradeMeaning> Meanings);
+public sealed record TradeVocabulary(IReadOnlyList<TradeWord> Words, IReadOnlyList<TradeMeaning> Meanings)
+{
+    /// <summary>Objects of open standards, whose unit and use need no table to say them.</summary>
+    public IReadOnlyList<TradeObject> Objects { get; init; } = [];
+}
+
+/// <summary>An object of an open standard.</summary>
+/// <param name="Number">Its index, with the sub-index where it has one, such as <c>6046h:1</c>.</param>
+/// <param name="Name">Its name there.</param>
+/// <param name="Unit">Its unit; empty for a pure number.</param>
+/// <param name="Access">What writing it does, where the standard says it.</param>
+public sealed record TradeObject(string Number, string Name, string Unit, ParameterAccess? Access);
 
 /// <summary>A word of the trade.</summary>
 /// <param name="Name">The word.</param>

@@ -13,7 +13,7 @@ internal static class Hands
     {
         var found = new Problems(table);
         var cautions = new Problems(table);
-        var listing = ListingFile.ReadFile(PathOf(table), new Dictionary<ColumnRole, int>(), found, cautions);
+        var listing = ListingFile.ReadFile(PathOf(table), ListingOptions.Guess, found, cautions);
         found.InOrder().ShouldBeEmpty();
         problems = cautions.InOrder();
         return listing.ShouldNotBeNull(string.Join('\n', problems));

@@ -1,3 +1,4 @@
+using System.Diagnostics;
 using Runup.Profiles;
 
 namespace Runup.Files.Tests.Suggestion;
@@ -14,6 +15,17 @@ public sealed class HandsTests
     [InlineData("rail.csv")]
     [InlineData("dunlin.md")]
     public void Meanings_are_suggested_on_tables_that_came_after_the_vocabulary(string table) => Hold(table);
+
+    [Fact]
+    public void Three_hundred_rows_take_less_than_two_seconds()
+    {
+        string[] tables = ["heron.csv", "plover.txt", "rail.csv"];
+        var rows = tables.SelectMany((t, i) => Hands.Read(t, out _).Parameters.Select(p => p with { Number = $"{i}.{p.Number}" })).Take(300).ToList();
+        rows.Count.ShouldBe(300);
+        var clock = Stopwatch.StartNew();
+        new MeaningScorer(Bars.Vocabulary()).Suggest(rows).Count.ShouldBe(300);
+        clock.Elapsed.ShouldBeLessThan(TimeSpan.FromSeconds(2));
+    }
 
     private static void Hold(string table)
     {

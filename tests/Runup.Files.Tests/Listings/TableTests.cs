@@ -1,0 +1,210 @@
+using System.Text;
+using Runup.Files.Listings;
+using Runup.Profiles;
+
+namespace Runup.Files.Tests.Listings;
+
+/// <summary>What manuals do with rows and columns.</summary>
+public sealed class TableTests
+{
+    [Fact]
+    public void Choices_may_stand_in_rows_beneath_in_two_cells_or_one()
+    {
+        var rows = Reading.Rows("""
+            No.,Name,Range,Default
+            131,Power stated in,,0
+            ,,0: kW,
+            ,,1: hp,
+            132,Winding,,1
+            ,0,star,
+            ,1,delta,
+            133,Stop,0 = ramp,0
+            ,,1 = coast,
+            """);
+        rows.Select(Reading.Shown).ShouldBe(["?..?  x? = 0 [0 kW, 1 hp]", "?..?  x? = 1 [0 star, 1 delta]", "?..?  x? = 0 [0 ramp, 1 coast]"]);
+    }
+
+    [Fact]
+    public void Choices_beneath_may_stand_in_the_column_of_the_numbers() =>
+        Reading.Rows("""
+            No.;Name;Range;Default
+            131;Power stated in;;0
+            0;kW;;
+            1;hp;;
+            132;Voltage;100...500 V;400
+            """).Select(r => $"{r.Number} {Reading.Shown(r)}").ShouldBe(["131 ?..?  x? = 0 [0 kW, 1 hp]", "132 100..500 V x1 = 400 []"]);
+
+    [Fact]
+    public void Headings_give_groups_and_the_header_may_come_again_on_each_page() =>
+        Reading.Rows("""
+            No.;Name;Range;Unit;Default
+            Group 1: Motor;;;;
+            104;Output;0.05...150.00;kW;4.00
+            No.;Name;Range;Unit;Default
+            105;Voltage;100...500;V;400
+            2 Ramps;;;;
+            170;Acceleration;0.1...600.0;s;5.0
+            """).Select(r => $"{r.Number} {r.Group}").ShouldBe(["104 Motor", "105 Motor", "170 Ramps"]);
+
+    [Fact]
+    public void A_column_of_groups_may_be_filled_once_as_merged_cells_are() =>
+        Reading.Rows("""
+            Menu,No.,Parameter,Min,Max,Units,Default
+            Motor,104,Output,0.05,150.00,kW,4.00
+            ,105,Voltage,100,500,V,400
+            Ramps,170,Acceleration,0.1,600.0,s,5.0
+            """).Select(r => $"{r.Number} {r.Group} {Reading.Shown(r)}").ShouldBe(["104 Motor 0.05..150.00 kW x0.01 = 4.00 []", "105 Motor 100..500 V x1 = 400 []", "170 Ramps 0.1..600.0 s x0.1 = 5.0 []"]);
+
+    [Fact]
+    public void A_cell_merged_downwards_may_come_with_each_of_its_rows() =>
+        Reading.Rows("""
+            No.,Name,Range,Default
+            131,Power stated in,0: kW,0
+            131,Power stated in,1: hp,0
+            """).Single().Choices.Count.ShouldBe(2);
+
+    [Fact]
+    public void Cells_in_quotes_may_go_over_several_lines_and_lines_are_still_counted()
+    {
+        var (rows, problems, _) = Reading.Read("No.,Name,Range\n131,\"Power\nstated in\",\"0: kW\n1: hp\"\n132,Voltage,100-500 V\n132,Volts,100-500 V\n");
+        rows[0].Name.ShouldBe("Power stated in");
+        rows[0].Choices.Count.ShouldBe(2);
+        problems.Single().ShouldBe("t:6:1 parameter 132: the number stands twice: in line 5 as `Voltage` and in line 6 as `Volts`; each number once; the first is kept");
+    }
+
+    [Fact]
+    public void Units_may_stand_in_the_heading_or_behind_the_name() =>
+        Reading.Rows("""
+            No.;Name;Range (Hz);Default
+            150;Base frequency;10.0-400.0;50.0
+            170;Acceleration time [s];0.1-600.0;5.0
+            """).Select(r => $"{r.Name} {r.Unit}").ShouldBe(["Base frequency Hz", "Acceleration time s"], Case.Sensitive);
+
+    [Fact]
+    public void Footnote_marks_decimal_commas_and_thousands_marks_are_understood() =>
+        Reading.Rows("""
+            No.;Name;Range;Unit;Default
+            104*;Motor output ¹⁾;0,05…150,00;kW;4,00 *
+            107;Motor speed 2);100…24.000;min-1;1.450
+            """).Select(r => $"{r.Number} {r.Name} {Reading.Shown(r)}").ShouldBe(["104 Motor output 0.05..150.00 kW x0.01 = 4.00 []", "107 Motor speed 100..24000 rpm x1 = 1450 []"]);
+
+    [Fact]
+    public void Access_registers_and_types_are_read()
+    {
+        var rows = Reading.Rows("""
+            No.,Name,Range,Default,R/W,Change while running,Modbus,Data type
+            104,Output,0-100,1,RW,×,40105,U16
+            170,Ramp,0-100,1,RW,○,40171,U32
+            1003,Frequency,0-100,,RO,,41004,S16
+            """);
+        rows.Select(r => r.Access).ShouldBe([ParameterAccess.StoppedOnly, ParameterAccess.AnyTime, ParameterAccess.ReadOnly]);
+        rows.Select(r => r.Register).ShouldBe([104, 170, 1003]);
+        rows.Select(r => r.Width).ShouldBe([16, 32, 16]);
+        rows[2].Signed.ShouldBe(true);
+    }
+
+    [Fact]
+    public void Index_and_sub_index_may_have_a_column_each() =>
+        Reading.Rows("""
+            Index,Sub,Name,Range,Unit
+            6046,1,Lowest velocity,0-24000,rpm
+            ,2,Highest velocity,0-24000,rpm
+            6075,0,Rated current,100-20000,mA
+            """).Select(r => r.Number).ShouldBe(["6046h:1", "6046h:2", "6075h"]);
+
+    [Fact]
+    public void Special_values_may_stand_beside_a_range() =>
+        Reading.Rows("""
+            No.;Name;Range;Unit;Default
+            157;Full voltage;0 = as motor; 100...500;V
+            260;Time-out;"0.1...60.0; 0 = off";s;0.0
+            """)[1].High.ShouldBe(60.0m);
+
+    [Fact]
+    public void A_row_that_cannot_be_read_is_told_with_its_cell_and_the_others_are_read()
+    {
+        var (rows, problems, cautions) = Reading.Read("""
+            No.,Name,Range,Default
+            104,Output,5 or so,1
+            105,Voltage,100-500 V,400
+            """);
+        problems.ShouldBeEmpty();
+        rows.Count.ShouldBe(2);
+        cautions.ShouldBe(["t:2:3 parameter 104, cell C2: `5 or so` is neither a range nor choices; a range such as `0.0 to 400.0 Hz`, or choices such as `0: kW 1: hp`, would do"]);
+    }
+
+    [Fact]
+    public void Choices_that_are_only_named_are_counted_and_that_is_said()
+    {
+        var (rows, _, cautions) = Reading.Read("No.,Name,Options,Default\n131,Power stated in,kW / hp,kW\n");
+        Reading.Shown(rows[0]).ShouldBe("?..?  x? = 0 [0 kW, 1 hp]");
+        cautions.Single().ShouldContain("they are counted from 0; compare with the drive");
+    }
+
+    [Fact]
+    public void Text_with_columns_of_blanks_is_taken_apart_by_where_they_stand() =>
+        Reading.Rows("""
+            No.   Name                      Range            Unit   Default
+
+            Motor
+
+            104   Motor output              0.05 to 150.00   kW     4.00
+            106   Motor current             0.1 to 200.0     A         8.2
+            131   Motor output stated in    0: kW                   0
+                                            1: hp
+            150   Frequency at which full   10.0 to 400.0    Hz     50.0
+                  voltage is reached
+            """, ListingKind.Pasted).Select(r => $"{r.Number} {r.Group}: {r.Name} {Reading.Shown(r)}").ShouldBe([
+                "104 Motor: Motor output 0.05..150.00 kW x0.01 = 4.00 []",
+                "106 Motor: Motor current 0.1..200.0 A x0.1 = 8.2 []",
+                "131 Motor: Motor output stated in ?..?  x? = 0 [0 kW, 1 hp]",
+                "150 Motor: Frequency at which full voltage is reached 10.0..400.0 Hz x0.1 = 50.0 []",
+            ]);
+
+    [Fact]
+    public void Text_whose_columns_were_lost_is_taken_apart_by_what_stands_in_it() =>
+        Reading.Rows("""
+            104 Motor output 0.05-150.00 kW 4.00
+            105 Motor voltage 100-500 V 400
+            131 Motor output stated in 0: kW 1: hp
+            150 Frequency at full voltage 10.0 to 400.0 Hz 50.0
+            """, ListingKind.Pasted).Select(r => $"{r.Number} {r.Name} {Reading.Shown(r)}").ShouldBe([
+                "104 Motor output 0.05..150.00 kW x0.01 = 4.00 []",
+                "105 Motor voltage 100..500 V x1 = 400 []",
+                "131 Motor output stated in ?..?  x? = ? [0 kW, 1 hp]",
+                "150 Frequency at full voltage 10.0..400.0 Hz x0.1 = 50.0 []",
+            ]);
+
+    [Fact]
+    public void Bars_make_columns_and_rules_between_them_are_no_rows() =>
+        Reading.Rows("""
+            | No | Name | Range | Def |
+            |----|------|-------|-----|
+            | 104 | Output | 0.05-150.00 kW | 4.00 |
+            | 105 | Voltage | 100-500 V | 400 |
+            """, ListingKind.Pasted).Select(r => r.Unit).ShouldBe(["kW", "V"]);
+
+    [Fact]
+    public void Bytes_that_are_not_utf_8_are_read_as_older_spreadsheets_wrote_them()
+    {
+        byte[] bytes = [.. Encoding.ASCII.GetBytes("No.;Name;Range;Unit\n205;Temperature;0"), 0x85, .. Encoding.ASCII.GetBytes("120;"), 0xB0, .. Encoding.ASCII.GetBytes("C\n206;Other;0"), 0x85, .. Encoding.ASCII.GetBytes("5;s\n")];
+        var cautions = new Problems("t");
+        var listing = ListingFile.Read(bytes, ListingKind.Csv, ListingOptions.Guess, new Problems("t"), cautions)!;
+        Reading.Shown(listing.Parameters[0]).ShouldBe("0..120 °C x1 = ? []");
+        cautions.InOrder().Single().Found.ShouldBe("characters that are not UTF-8");
+    }
+
+    [Fact]
+    public void A_column_may_be_named_where_the_guess_is_wrong()
+    {
+        var told = new ListingOptions { Columns = new Dictionary<ColumnRole, int> { [ColumnRole.Name] = 2, [ColumnRole.Remark] = 1 } };
+        var listing = ListingFile.ReadText("No.,Name,Code name,Range\n1,Output of motor,pwr,0-5\n2,Voltage of motor,vlt,0-5\n", ListingKind.Csv, told, new Problems("t"), new Problems("t"))!;
+        listing.Parameters[0].Name.ShouldBe("pwr");
+    }
+
+    [Theory]
+    [InlineData("")]
+    [InlineData("only words\nand more words\n")]
+    [InlineData("a,b,c\nd,e,f\n")]
+    public void What_is_no_table_is_told_so(string text) => Reading.Read(text).Problems.ShouldNotBeEmpty();
+}
