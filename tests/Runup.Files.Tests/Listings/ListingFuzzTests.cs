@@ -2,7 +2,6 @@ using System.Diagnostics;
 using Runup.Files.Listings;
 using Runup.Files.Tests.Suggestion;
 using Runup.Files.Yaml;
-using Runup.Profiles;
 
 namespace Runup.Files.Tests.Listings;
 
