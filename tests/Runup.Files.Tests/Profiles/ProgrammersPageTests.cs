@@ -100,8 +100,13 @@ public sealed class ProgrammersPageTests
         string.Join(' ', Page(s => s.With(Setting.BusTimeout, timeout).With(Setting.BusLossAction, action)).Silence).ShouldContain(said);
 
     [Fact]
-    public void A_drive_that_follows_its_terminals_is_not_started_from_here() =>
-        Page(s => s.With(Setting.RunCommandSource, "terminals")).WhoCommands.ShouldContain("from: terminals. What is written here starts the motor only after that setting is changed");
+    public void A_drive_that_follows_its_terminals_is_neither_started_nor_stopped_from_here()
+    {
+        var page = Page(s => s.With(Setting.RunCommandSource, "terminals"));
+
+        page.WhoCommands.ShouldContain("from: terminals. What is written here starts the motor only after that setting is changed");
+        page.Silence[0].ShouldBe("As it was left the drive is run from: terminals; silence on the bus stops nothing then. What follows holds once it is run from the bus.");
+    }
 
     [Fact]
     public void Registers_stand_from_0_and_behind_a_4_from_1()

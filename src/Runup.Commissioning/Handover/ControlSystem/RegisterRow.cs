@@ -7,7 +7,7 @@ namespace Runup.Commissioning.Handover.ControlSystem;
 /// <param name="Name">What it is.</param>
 /// <param name="Parameter">The make's number and name.</param>
 /// <param name="Register">PDU address from 0 of the first register.</param>
-/// <param name="Form">Bits and sign, such as <c>32 bits, signed, 2 registers</c>.</param>
+/// <param name="Form">Bits and sign, such as <c>32 bits, signed</c>.</param>
 /// <param name="CountIsWorth">What one count is worth, such as <c>0.01 Hz</c>.</param>
 /// <param name="Example">A value with its counts and registers, or null.</param>
 public sealed record RegisterRow(string Name, string Parameter, ushort Register, string Form, string CountIsWorth, string? Example)
@@ -23,7 +23,7 @@ public sealed record RegisterRow(string Name, string Parameter, ushort Register,
         name,
         $"{parameter.Number} {parameter.Name}",
         parameter.Register,
-        string.Create(CultureInfo.InvariantCulture, $"{parameter.Width} bits, {(parameter.Signed ? "signed" : "no sign")}{(parameter.RegisterCount > 1 ? $", {parameter.RegisterCount} registers" : string.Empty)}"),
+        string.Create(CultureInfo.InvariantCulture, $"{parameter.Width} bits, {(parameter.Signed ? "signed" : "no sign")}"),
         countIsWorth ?? Worth(parameter, values),
         example);
 

@@ -9,6 +9,11 @@ internal static class SilenceFacts
 {
     public static IEnumerable<string> Of(DriveProfile profile, SettingSet held, ParameterValues values)
     {
+        if (held.Choice(Setting.RunCommandSource) is { } source and not "bus")
+        {
+            yield return $"As it was left the drive is run from: {source}; silence on the bus stops nothing then. What follows holds once it is run from the bus.";
+        }
+
         var (timeout, action) = (held.Number(Setting.BusTimeout), held.Choice(Setting.BusLossAction));
         yield return timeout switch
         {
