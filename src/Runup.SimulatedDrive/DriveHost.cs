@@ -106,12 +106,12 @@ public sealed class DriveHost : IAsyncDisposable
     private void MoveDrive(TimeSpan reached) => Drive.MoveTo(reached - begun);
 
     /// <summary>
-    /// Above real time a stall of this computer must not look like a lost bus: when a frame is overdue, the clock waits a little
-    /// for the peer, once for each silence.
+    /// Above real time a stall of this computer must not look like a lost bus: when a frame is overdue while the motor turns for
+    /// somebody on the bus, the clock waits a little for the peer, once for each silence.
     /// </summary>
     private bool WaitsForPeer()
     {
-        if (Drive.Silence < Overdue)
+        if (!Drive.AwaitsPeer || Drive.Silence < Overdue)
         {
             lastWait = 0;
             return false;

@@ -95,6 +95,18 @@ public sealed class VirtualDrive : IModbusDevice
         }
     }
 
+    /// <summary>Whether it turns the motor for somebody on the bus, so that a silence there matters.</summary>
+    public bool AwaitsPeer
+    {
+        get
+        {
+            lock (gate)
+            {
+                return RunsFromBus && simulation.Readings.State is (DriveState.Running or DriveState.Stopping or DriveState.QuickStopping);
+            }
+        }
+    }
+
     /// <summary>How many control words came over the bus that would enable operation, whether the drive followed them or not.</summary>
     public int EnableWordsSeen { get; private set; }
 

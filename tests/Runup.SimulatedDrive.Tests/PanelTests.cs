@@ -49,6 +49,21 @@ public sealed class PanelTests
     }
 
     [Fact]
+    public void Only_a_motor_that_turns_for_somebody_on_the_bus_awaits_its_peer()
+    {
+        var atPanel = Bench.Drive();
+        atPanel.AwaitsPeer.ShouldBeFalse();
+        atPanel.RunAtPanel(TwentyHertz, Rotation.Forward);
+        atPanel.MoveTo(TimeSpan.FromSeconds(1));
+        atPanel.AwaitsPeer.ShouldBeFalse();
+
+        var onBus = Bench.OnBus();
+        onBus.Start(20);
+        onBus.MoveTo(TimeSpan.FromSeconds(1));
+        onBus.AwaitsPeer.ShouldBeTrue();
+    }
+
+    [Fact]
     public void Reverse_at_the_panel_needs_to_be_permitted()
     {
         var drive = Bench.Drive();
