@@ -125,6 +125,16 @@ public sealed partial class HandoverReportTests
         .ShouldBe(new RecordReading.Known(new RecordBody.JobTaken("x", "y")));
 
     [Fact]
+    public void Many_parameters_that_were_not_entered_do_not_bury_what_else_is_open()
+    {
+        var model = HandoverModel.Of(ExampleHandover.Sources([], ExampleHandover.Clean));
+
+        var point = model.Open.Single(p => p.Subject == "Not entered");
+        point.Words.ShouldStartWith($"{model.Parameters.Count(p => p.DiffersFromSheet)} parameters of the sheet are other in the drive, or what it holds is not known: 104, 105, ");
+        point.Words.Length.ShouldBeLessThan(300);
+    }
+
+    [Fact]
     public void Ten_thousand_characters_of_a_note_stay_within_the_page()
     {
         var model = ExampleHandover.Whole(new string('W', 10_000));

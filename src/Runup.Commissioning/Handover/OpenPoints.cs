@@ -12,6 +12,9 @@ public sealed record OpenPoint(string Subject, string Words);
 /// <summary>Finds what is open, the gravest first.</summary>
 internal static class OpenPoints
 {
+    // More than these would bury what else is open.
+    private const int FewToName = 8;
+
     public static IReadOnlyList<OpenPoint> Of(HandoverSources sources, RecordStory story, IReadOnlyList<ParameterRow> parameters, IReadOnlyList<StepStory> steps) =>
     [
         .. FindingPoints.Of(sources.Checks, story),
@@ -82,7 +85,9 @@ internal static class OpenPoints
         var never = parameters.Where(p => p is { Written: null, DiffersFromSheet: true }).ToList();
         if (never.Count > 0)
         {
-            yield return new("Not entered", string.Join(" ", never.Select(p => $"{p.Number} {p.Name}: {Held(p)}")));
+            yield return new("Not entered", never.Count <= FewToName
+                ? string.Join(" ", never.Select(p => $"{p.Number} {p.Name}: {Held(p)}"))
+                : $"{never.Count} parameters of the sheet are other in the drive, or what it holds is not known: {string.Join(", ", never.Select(p => p.Number))}. Their values stand in part 4, or on the sheet.");
         }
     }
 
