@@ -16,7 +16,7 @@ internal static class Rooms
         ["Modbus"] = ["System.IO.Ports"],
         ["DriveLink"] = ["Commissioning", "Modbus"],
         ["SimulatedDrive"] = ["Profiles", "Dynamics", "Modbus"],
-        ["Files"] = ["Commissioning", "YamlDotNet", "CsvHelper", "SkiaSharp", "SkiaSharp.NativeAssets.Linux.NoDependencies"],
+        ["Files"] = ["Commissioning", "YamlDotNet", "CsvHelper", "DocumentFormat.OpenXml", "SkiaSharp", "SkiaSharp.NativeAssets.Linux.NoDependencies"],
         ["Store"] = ["Commissioning", "Microsoft.EntityFrameworkCore.Sqlite"],
         ["Reports"] = ["Commissioning", "QRCoder"],
         ["Cli"] = ["DriveLink", "SimulatedDrive", "Files", "Store", "Reports", "Spectre.Console", "Spectre.Console.Cli"],

@@ -1,5 +1,5 @@
-using System.Globalization;
-using System.Text;
+using DocumentFormat.OpenXml;
+using DocumentFormat.OpenXml.Spreadsheet;
 using Runup.Commissioning.Sheet;
 
 namespace Runup.Files.Sheets;
@@ -8,40 +8,46 @@ namespace Runup.Files.Sheets;
 internal sealed class XlsxStyles
 {
     /// <summary>Number of the style of headings.</summary>
-    internal const int Heading = 1;
+    internal const uint Heading = 1;
 
-    private const int Words = 2;
-    private const int FirstNumber = 3;
+    private const uint Words = 2;
+    private const uint FirstNumber = 3;
 
-    // Formats below this number belong to the format itself.
-    private const int FirstFormat = 164;
-    private readonly int most;
+    // The standard's own format for words; ours begin above those that belong to it.
+    private const uint AsWords = 49;
+    private const uint FirstFormat = 164;
+
+    private const uint Ruled = 1;
+    private const uint Bold = 1;
+    private readonly uint most;
 
     /// <summary>The styles that some cells need.</summary>
-    internal XlsxStyles(IEnumerable<SheetCell> cells) => most = cells.OfType<SheetCell.Number>().Select(n => (int)n.Value.Scale).DefaultIfEmpty(0).Max();
+    internal XlsxStyles(IEnumerable<SheetCell> cells) => most = cells.OfType<SheetCell.Number>().Select(n => (uint)n.Value.Scale).DefaultIfEmpty(0U).Max();
+
+    private IEnumerable<uint> Decimals => Enumerable.Range(0, (int)most + 1).Select(d => (uint)d);
 
     /// <summary>Number of a cell's style.</summary>
-    internal int Of(SheetCell cell) => cell is SheetCell.Number number ? FirstNumber + number.Value.Scale : Words;
+    internal uint Of(SheetCell cell) => cell is SheetCell.Number number ? FirstNumber + number.Value.Scale : Words;
 
     /// <summary>The styles' part of the file.</summary>
-    internal string Write()
-    {
-        var decimals = Enumerable.Range(0, most + 1).ToList();
-        var formats = string.Concat(decimals.Select(d => Text($"<numFmt numFmtId=\"{FirstFormat + d}\" formatCode=\"{(d == 0 ? "0" : "0." + new string('0', d))}\"/>")));
-        var numbers = string.Concat(decimals.Select(d => Text($"<xf numFmtId=\"{FirstFormat + d}\" fontId=\"0\" fillId=\"0\" borderId=\"1\" xfId=\"0\" applyNumberFormat=\"1\" applyBorder=\"1\" applyAlignment=\"1\"><alignment horizontal=\"right\" vertical=\"top\"/></xf>")));
-        return new StringBuilder("<?xml version=\"1.0\" encoding=\"utf-8\"?>\n<styleSheet xmlns=\"http://schemas.openxmlformats.org/spreadsheetml/2006/main\">")
-            .Append(Text($"<numFmts count=\"{decimals.Count}\">{formats}</numFmts>"))
-            .Append("<fonts count=\"2\"><font><sz val=\"11\"/><name val=\"Arial\"/></font><font><b/><sz val=\"11\"/><name val=\"Arial\"/></font></fonts>")
-            .Append("<fills count=\"2\"><fill><patternFill patternType=\"none\"/></fill><fill><patternFill patternType=\"gray125\"/></fill></fills>")
-            .Append("<borders count=\"2\"><border/><border><left/><right/><top/><bottom style=\"thin\"/></border></borders>")
-            .Append("<cellStyleXfs count=\"1\"><xf numFmtId=\"0\" fontId=\"0\" fillId=\"0\" borderId=\"0\"/></cellStyleXfs>")
-            .Append(Text($"<cellXfs count=\"{FirstNumber + decimals.Count}\"><xf numFmtId=\"0\" fontId=\"0\" fillId=\"0\" borderId=\"0\" xfId=\"0\"/>"))
-            .Append("<xf numFmtId=\"0\" fontId=\"1\" fillId=\"0\" borderId=\"1\" xfId=\"0\" applyFont=\"1\" applyBorder=\"1\"/>")
-            .Append("<xf numFmtId=\"49\" fontId=\"0\" fillId=\"0\" borderId=\"1\" xfId=\"0\" applyNumberFormat=\"1\" applyBorder=\"1\" applyAlignment=\"1\"><alignment horizontal=\"left\" vertical=\"top\" wrapText=\"1\" indent=\"1\"/></xf>")
-            .Append(numbers)
-            .Append("</cellXfs></styleSheet>")
-            .ToString();
-    }
+    internal Stylesheet Write() => new(
+        new NumberingFormats(Decimals.Select(d => new NumberingFormat { NumberFormatId = FirstFormat + d, FormatCode = d == 0 ? "0" : "0." + new string('0', (int)d) })),
+        new Fonts(Arial(), Arial(new Bold())),
+        new Fills(Fill(PatternValues.None), Fill(PatternValues.Gray125)),
+        new Borders(new Border(), new Border(new LeftBorder(), new RightBorder(), new TopBorder(), new BottomBorder { Style = BorderStyleValues.Thin })),
+        new CellStyleFormats(new CellFormat()),
+        new CellFormats(
+            [
+                new CellFormat { FormatId = 0 },
+                new CellFormat { FormatId = 0, FontId = Bold, BorderId = Ruled, ApplyFont = true, ApplyBorder = true },
+                Beneath(AsWords, new Alignment { Horizontal = HorizontalAlignmentValues.Left, Vertical = VerticalAlignmentValues.Top, WrapText = true, Indent = 1 }),
+                .. Decimals.Select(d => Beneath(FirstFormat + d, new Alignment { Horizontal = HorizontalAlignmentValues.Right, Vertical = VerticalAlignmentValues.Top })),
+            ]));
 
-    private static string Text(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
+    private static CellFormat Beneath(uint format, Alignment alignment) =>
+        new(alignment) { FormatId = 0, NumberFormatId = format, BorderId = Ruled, ApplyNumberFormat = true, ApplyBorder = true, ApplyAlignment = true };
+
+    private static Font Arial(params IEnumerable<OpenXmlElement> before) => new([.. before, new FontSize { Val = 11 }, new FontName { Val = "Arial" }]);
+
+    private static Fill Fill(PatternValues pattern) => new(new PatternFill { PatternType = pattern });
 }

@@ -1,3 +1,6 @@
+using DocumentFormat.OpenXml;
+using DocumentFormat.OpenXml.Packaging;
+using DocumentFormat.OpenXml.Validation;
 using MiniExcelLibs;
 using Runup.Commissioning.Sheet;
 using Runup.Files.Sheets;
@@ -42,6 +45,14 @@ public sealed class SheetBookTests
     [Fact]
     public void The_same_sheet_gives_the_same_bytes() =>
         SheetBook.Write(Sheets.Of(Sheets.Entry(1, "1.60"))).ShouldBe(SheetBook.Write(Sheets.Of(Sheets.Entry(1, "1.60"))));
+
+    [Fact]
+    public void The_file_obeys_the_schema_of_its_format()
+    {
+        using var bytes = new MemoryStream(SheetBook.Write(Sheets.Of(Sheets.Entry(1, "1.60", "a & b _x0041_ \u0001"), Sheets.Entry(2, "off"), Sheets.Entry(3, "50.000"))));
+        using var document = SpreadsheetDocument.Open(bytes, isEditable: false);
+        new OpenXmlValidator(FileFormatVersions.Office2007).Validate(document, TestContext.Current.CancellationToken).Select(e => $"{e.Part?.Uri} {e.Path?.XPath}: {e.Description}").ShouldBeEmpty();
+    }
 
     private static List<IDictionary<string, object?>> Read(SheetModel sheet)
     {
