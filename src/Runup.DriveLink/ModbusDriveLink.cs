@@ -24,6 +24,8 @@ public sealed class ModbusDriveLink : IDriveLink
     private readonly StatusReading status;
     private readonly Commanding commanding;
     private readonly WritePatience patience;
+    private readonly IReadOnlyList<Parameter> grounds;
+    private readonly HashSet<string> asked = new(StringComparer.Ordinal);
 
     /// <summary>Makes a link on a connection, which it then owns.</summary>
     /// <param name="client">The connection.</param>
@@ -36,6 +38,7 @@ public sealed class ModbusDriveLink : IDriveLink
         ArgumentNullException.ThrowIfNull(profile);
         (this.client, this.unit, this.profile, this.time, Description) = (client, unit, profile, time, description);
         patience = new(time);
+        grounds = ReadingCodec.StandOn(profile);
         status = new(client, unit, profile, known);
         commanding = new(client, unit, profile, known, status, time);
     }
@@ -99,6 +102,7 @@ public sealed class ModbusDriveLink : IDriveLink
         }
 
         known.Forget(parameter.Number);
+        asked.Remove(parameter.Number);
         return await WriteWords(parameter, raw, null, cancellation);
     }
 
@@ -109,7 +113,17 @@ public sealed class ModbusDriveLink : IDriveLink
             : new LinkReply<Written>.Refused("the profile does not tell how the drive is told to keep its parameters");
 
     /// <inheritdoc/>
-    public Task<LinkReply<DriveStatus>> Status(CancellationToken cancellation) => status.Read(cancellation);
+    public async Task<LinkReply<DriveStatus>> Status(CancellationToken cancellation)
+    {
+        // A reading that is a part of a parameter says nothing before that parameter was read: once, before the first round.
+        var unknown = grounds.Where(p => known.Values[p.Number] is null && asked.Add(p.Number)).ToList();
+        if (unknown.Count > 0 && await Read(unknown, cancellation) is LinkReply<IReadOnlyDictionary<string, long>>.Unanswered lost)
+        {
+            return new LinkReply<DriveStatus>.Unanswered(lost.Why);
+        }
+
+        return await status.Read(cancellation);
+    }
 
     /// <inheritdoc/>
     public Task<LinkReply<Written>> Command(LinkCommand command, CancellationToken cancellation) => commanding.Send(command, cancellation);

@@ -24,6 +24,27 @@ public static class ReadingCodec
         return round;
     }
 
+    /// <summary>The parameters that must be known before every reading can be told: those that a reading is a part of, and what these stand on.</summary>
+    public static IReadOnlyList<Parameter> StandOn(DriveProfile profile)
+    {
+        ArgumentNullException.ThrowIfNull(profile);
+        var found = new List<Parameter>();
+        var waiting = new Queue<string>(profile.Readings.SelectMany(r => EntryOrder.Before(profile, r.Parameter, r.Conversion)));
+        while (waiting.TryDequeue(out var number))
+        {
+            if (profile.Find(number) is { } parameter && !found.Contains(parameter))
+            {
+                found.Add(parameter);
+                foreach (var deeper in EntryOrder.Before(profile, parameter))
+                {
+                    waiting.Enqueue(deeper);
+                }
+            }
+        }
+
+        return found;
+    }
+
     /// <summary>Encodes a round of readings; a value beyond a register's reach stands at its end, as a drive shows it.</summary>
     public static IEnumerable<(Parameter Parameter, long Raw)> Encode(DriveProfile profile, ParameterValues values, DriveReadings round)
     {

@@ -26,9 +26,12 @@ public static class EntryOrder
     public static IReadOnlyList<Parameter> Of(DriveProfile profile) => Sorted(profile).Order;
 
     /// <summary>The parameters that a parameter must come after: those that its conversion, its unit and its manual name.</summary>
-    public static IEnumerable<string> Before(DriveProfile profile, Parameter parameter)
+    public static IEnumerable<string> Before(DriveProfile profile, Parameter parameter) =>
+        Before(profile, parameter, (parameter.Meaning as Meaning.Quantity)?.Conversion);
+
+    /// <summary>The same for a parameter that is read by a conversion which is not its meaning, as a reading is.</summary>
+    internal static IEnumerable<string> Before(DriveProfile profile, Parameter parameter, Conversion? conversion)
     {
-        var conversion = (parameter.Meaning as Meaning.Quantity)?.Conversion;
         IEnumerable<string> unit = UnitChosenBy(parameter) is { } chooser ? [chooser] : [];
         var meanings = conversion switch
         {

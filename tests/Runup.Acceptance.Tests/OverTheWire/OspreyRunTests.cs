@@ -39,6 +39,9 @@ public sealed class OspreyRunTests
         ten.Readings.Single(r => r.Quantity.StartsWith("speed", StringComparison.Ordinal)).Measured!.Value.ShouldBe(300, 5);
         ten.Readings.ShouldContain(r => r.Quantity.StartsWith("output current", StringComparison.Ordinal));
 
+        // Its current is per mille of 6075h, which nothing else reads before the first look.
+        report.Steps.Single(s => s.Step == "standstill").Readings.Single(r => r.Quantity == "output current").Measured.ShouldBe(0);
+
         // The target before each run command; the stop before everything else.
         var writes = site.Writes();
         var runs = writes.Index().Where(w => w.Item == Run).ToList();

@@ -27,6 +27,13 @@ public sealed class OspreyTests
     }
 
     [Fact]
+    public void Its_readings_stand_on_the_rated_current_alone() =>
+        ReadingCodec.StandOn(Drives.Osprey).Select(p => p.Number).ShouldBe(["6075h"]);
+
+    [Fact]
+    public void Those_of_the_other_make_stand_on_nothing() => ReadingCodec.StandOn(Drives.Tern).ShouldBeEmpty();
+
+    [Fact]
     public void It_has_all_sizes_and_the_parameters_of_a_full_drive()
     {
         Drives.Osprey.Sizes.Select(s => s.Name).ShouldBe(
