@@ -41,7 +41,11 @@ internal sealed class ImportCommand : Command<ImportCommand.Settings>
         }
         else
         {
-            ImportPage.Write(new Page(Console.Out), listing, suggestions);
+            if (settings.To is null || problems.Any)
+            {
+                ImportPage.Write(new Page(Console.Out), listing, suggestions);
+            }
+
             foreach (var problem in found)
             {
                 Console.Error.WriteLine(problem.ToString());

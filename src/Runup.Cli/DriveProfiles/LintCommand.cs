@@ -40,7 +40,8 @@ internal sealed class LintCommand : Command<ProfileArgument>
             page.Heading("It can be used, but");
             foreach (var caution in cautions)
             {
-                page.Line(caution.ToString());
+                // Not broken into lines: an editor jumps to it.
+                Console.Out.WriteLine(Visible.Text(caution.ToString()));
             }
         }
 

@@ -25,8 +25,7 @@ internal class ProfileArgument : CommandSettings
             return Profile;
         }
 
-        var folder = Directory.GetCurrentDirectory();
-        return ProfileFolders.Find(folder, Profile)
-            ?? throw new Complaint(ExitStatus.BadInput, $"runup: there is no profile '{Profile}' in this folder, its drives/ or the product's; a file, or one of these would do: {string.Join(", ", ProfileFolders.Known(folder))}");
+        return ProfileFolders.Find("", Profile)
+            ?? throw new Complaint(ExitStatus.BadInput, $"runup: there is no profile '{Profile}' in this folder, its drives/ or the product's; a file, or one of these would do: {string.Join(", ", ProfileFolders.Known(""))}");
     }
 }

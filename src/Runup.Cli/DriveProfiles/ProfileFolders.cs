@@ -14,7 +14,7 @@ internal static class ProfileFolders
 
     /// <summary>The names of the profiles that are there.</summary>
     internal static IEnumerable<string> Known(string folder) =>
-        For(folder).Where(Directory.Exists)
+        For(folder).Select(f => f.Length == 0 ? "." : f).Where(Directory.Exists)
             .SelectMany(f => Directory.EnumerateFiles(f, "*" + ProfileReader.Extension))
             .Select(f => Path.GetFileName(f)[..^ProfileReader.Extension.Length])
             .Distinct(StringComparer.Ordinal)

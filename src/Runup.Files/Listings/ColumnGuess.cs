@@ -42,7 +42,7 @@ internal static class ColumnGuess
         }
 
         Settle(roles, told, body);
-        return new Columns(roles, titles, headers.Count > 0 ? headers[0].Line : null);
+        return new Columns(roles, titles, headers.Count > 0 ? headers[0].Line : null) { LastHeaderLine = headers.Count > 0 ? headers.Max(h => h.Line) : null };
     }
 
     // Names stand in the column that reads most like names, whatever its heading says.
@@ -94,11 +94,30 @@ internal static class ColumnGuess
             headers.Insert(0, grid.Rows[best.Place - 1]);
         }
 
+        // What goes on in small letters is the rest of a heading.
+        for (var i = best.Place + 1; i < grid.Rows.Count && headers.Count < 4; i++)
+        {
+            if (headers.Contains(grid.Rows[i]))
+            {
+                continue;
+            }
+
+            if (!GoesOn(grid.Rows[i], headers[0]))
+            {
+                break;
+            }
+
+            headers.Add(grid.Rows[i]);
+        }
+
         return (headers, [.. grid.Rows.Where(r => r.Line > headers[^1].Line)]);
     }
 
     private static bool IsSecond(ListingRow row) =>
         row.Filled.Count > 0 && row.Filled.All(c => Headings.Read(row[c]) is not null || UnitCell.Read(row[c]) is not null) && row.Filled.All(c => !row[c].Any(char.IsAsciiDigit));
+
+    private static bool GoesOn(ListingRow row, ListingRow header) =>
+        row.Filled.Count is 1 or 2 or 3 && row.Filled.All(c => char.IsLower(row[c][0]) && header[c].Length > 0 && !row[c].Any(char.IsAsciiDigit) && row[c].Length < 20);
 
     private static bool IsAbove(ListingRow above, ListingRow header) =>
         above.Filled.Count >= 2 && above.Filled.All(c => Headings.Read(above[c]) is not null) && above.Filled.Any(c => header[c].Length == 0);

@@ -6,6 +6,9 @@ namespace Runup.Files.Listings;
 /// <param name="HeaderLine">Line of the heading; null where the table has none.</param>
 internal sealed record Columns(IReadOnlyList<ColumnRole?> Roles, IReadOnlyList<string> Titles, int? HeaderLine)
 {
+    /// <summary>Line of the last row of the heading.</summary>
+    internal int? LastHeaderLine { get; init; } = HeaderLine;
+
     /// <summary>The column of a role; -1 where there is none.</summary>
     internal int Of(ColumnRole role)
     {

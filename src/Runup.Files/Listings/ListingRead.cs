@@ -32,7 +32,7 @@ internal sealed class ListingRead
         var places = figures.SelectMany(columns.All).ToList();
         habit = NumberHabit.Of(grid.Rows.SelectMany(r => places.Select(p => r[p])));
         var register = columns.Of(ColumnRole.Register);
-        registers = RegisterColumn.Of([.. grid.Rows.Where(r => r.Line != columns.HeaderLine && !columns.IsHeader(r)).Select(r => r[register]).Where(c => c.Any(char.IsAsciiDigit))], register >= 0 ? columns.Titles[register] : "");
+        registers = RegisterColumn.Of([.. grid.Rows.Where(r => r.Line > (columns.LastHeaderLine ?? -1) && !columns.IsHeader(r)).Select(r => r[register]).Where(c => c.Any(char.IsAsciiDigit))], register >= 0 ? columns.Titles[register] : "");
         headingUnit = figures.SelectMany(columns.All).Select(c => Patterns.Bracketed().Match(columns.Titles[c])).Where(m => m.Success).Select(m => UnitCell.Read(m.Groups["unit"].Value)).OfType<string>().FirstOrDefault() ?? "";
     }
 
@@ -59,7 +59,7 @@ internal sealed class ListingRead
 
     private static ListedColumn? Column(ListingGrid grid, Columns columns, int c)
     {
-        var sample = grid.Rows.Where(r => columns.HeaderLine is not { } h || r.Line > h).Select(r => r[c]).FirstOrDefault(t => t.Length > 0);
+        var sample = grid.Rows.Where(r => columns.LastHeaderLine is not { } h || r.Line > h).Select(r => r[c]).FirstOrDefault(t => t.Length > 0);
         return sample is null ? null : new ListedColumn(ListingGrid.ColumnName(c), columns.Titles[c], columns.Roles[c], sample);
     }
 

@@ -44,7 +44,7 @@ internal sealed partial class ListingRows
     private void Take(int place)
     {
         var row = grid.Rows[place];
-        if (row.Line == columns.HeaderLine || columns.IsHeader(row) || (columns.HeaderLine is { } header && row.Line < header && drafts.Count == 0 && row.Filled.Count > 1))
+        if ((row.Line >= columns.HeaderLine && row.Line <= columns.LastHeaderLine) || columns.IsHeader(row) || (columns.HeaderLine is { } header && row.Line < header && drafts.Count == 0 && row.Filled.Count > 1))
         {
             return;
         }
@@ -63,7 +63,7 @@ internal sealed partial class ListingRows
             drafts.Add(new RowDraft(read.Number, read.Wide, row.Line, inGroup));
             AddCells(row, continued: false);
         }
-        else if (objects && sub >= 0 && row[number].Length == 0 && row[sub].Length > 0 && drafts.Count > 0 && drafts[^1].Number[..4] is var index && NumberCell.Read(index + "h", row[sub], objects: true) is { } below)
+        else if (objects && sub >= 0 && row[number].Length == 0 && row[sub].Length > 0 && drafts.Count > 0 && drafts[^1].Number.IndexOf('h', StringComparison.Ordinal) is 4 && NumberCell.Read(drafts[^1].Number[..5], row[sub], objects: true) is { } below)
         {
             // The sub-objects of an index that is printed once.
             drafts.Add(new RowDraft(below.Number, false, row.Line, group));

@@ -8,6 +8,11 @@ internal static partial class PastedGrid
     internal static ListingGrid Read(string text)
     {
         var lines = text.Split('\n').Select((l, i) => (Text: l.TrimEnd(), Line: i + 1)).Where(l => l.Text.Trim().Length > 0).ToList();
+        if (lines.Count == 0)
+        {
+            return new ListingGrid([]);
+        }
+
         if (lines.Count(l => l.Text.Contains('\t', StringComparison.Ordinal)) * 3 > lines.Count)
         {
             return new ListingGrid([.. lines.Select(l => new ListingRow(l.Line, [.. l.Text.Split('\t').Select(c => c.Trim())]))]);

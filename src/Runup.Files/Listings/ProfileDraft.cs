@@ -84,11 +84,13 @@ public sealed class ProfileDraft(MeaningScorer scorer, IReadOnlySet<string> conf
         keys.Add(Key("name", row.Name.Length > 0 ? row.Name : "?"));
         Add(keys, "width", row.Width is 32 ? "32" : null);
         Add(keys, "signed", row.Signed is true ? "yes" : null);
+        var guessedReading = row.Access is null && suggestion.IsReading;
+        row = guessedReading ? row with { Access = ParameterAccess.ReadOnly } : row;
         var setting = row.Access is ParameterAccess.ReadOnly ? null : suggestion.Setting;
         Values(keys, missing, row, setting);
         Add(keys, "access", row.Access is { } access and not ParameterAccess.StoppedOnly ? ParameterReader.WordOf(access) : null);
         Meaning(keys, row, setting, rows, suggestions);
-        var remark = setting is null ? "" : $"  # {suggestion.Certainty.ToString("0.00", CultureInfo.InvariantCulture)} {Plain(suggestion.Reason)}";
+        var remark = guessedReading ? "  # taken for a reading: it has no factory value" : setting is null ? "" : $"  # {suggestion.Certainty.ToString("0.00", CultureInfo.InvariantCulture)} {Plain(suggestion.Reason)}";
         return "{" + string.Join(", ", keys) + "}" + remark + (missing.Count > 0 ? $"{(remark.Length > 0 ? ";" : "  #")} to complete: {string.Join(", ", missing)}" : "");
     }
 

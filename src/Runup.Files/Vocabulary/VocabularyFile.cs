@@ -110,7 +110,8 @@ public static class VocabularyFile
     private static TradeMeaning Meaning(MapReader map, string name, Setting? setting, string? number)
     {
         var alone = Texts(map, "alone");
-        var phrases = Texts(map, "names").Select(p => p.Replace(Each, number, StringComparison.Ordinal));
+        var numbered = map.Flag("numbered") ?? false;
+        var phrases = Texts(map, "names").Select(p => p.Replace(Each, number is "1" && !numbered ? "(1)" : number, StringComparison.Ordinal));
         var choices = new Dictionary<string, IReadOnlyList<string>>(StringComparer.Ordinal);
         foreach (var choice in map.Group("choices")?.Map.Entries ?? [])
         {

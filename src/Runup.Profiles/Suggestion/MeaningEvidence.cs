@@ -16,8 +16,16 @@ internal sealed class MeaningEvidence(ListedParameter row, IReadOnlyList<List<Sp
             return meaning.Of.IsReading ? -2.5 : -7;
         }
 
-        return OfUnit(meaning) + OfKind(meaning) + OfFigures(meaning.Of);
+        return OfUnit(meaning) + OfKind(meaning) + OfFigures(meaning.Of) + OfFactory(meaning.Of);
     }
+
+    // A reading has no factory value. The other way round says little: some tables leave it to the size.
+    private double OfFactory(TradeMeaning meaning) => (meaning.IsReading, row.Default) switch
+    {
+        (true, not null) => -2,
+        (true, null) => 0.5,
+        _ => 0,
+    };
 
     private double OfUnit(KnownMeaning meaning)
     {

@@ -55,7 +55,7 @@ public sealed class MeaningScorer
         }
 
         ShareRamps(rows, meaningOf);
-        return [.. rows.Select((row, i) => meaningOf[i] < 0 ? Nothing(scores[i]) : Given(row, i, meaningOf, scores, phrases[i][meaningOf[i]]))];
+        return [.. rows.Select((row, i) => meaningOf[i] < 0 ? Nothing(row, scores[i]) : Given(row, i, meaningOf, scores, phrases[i][meaningOf[i]]))];
     }
 
     /// <summary>Which of a setting's choices each choice of a row says; null where none is like it.</summary>
@@ -154,7 +154,7 @@ public sealed class MeaningScorer
         return new Suggestion(meaning.Of.Setting, Math.Round(Math.Clamp(certainty, 0.01, 0.99), 2), Why(row, meaning, phrase));
     }
 
-    private Suggestion Nothing(double[] scores)
+    private Suggestion Nothing(ListedParameter row, double[] scores)
     {
         var best = -1;
         for (var m = 0; m < scores.Length; m++)
@@ -162,7 +162,7 @@ public sealed class MeaningScorer
             best = meanings[m].Of.Setting is null && scores[m] > 0 && (best < 0 || scores[m] > scores[best]) ? m : best;
         }
 
-        return new Suggestion(null, 0, best < 0 ? "nothing like it in the vocabulary of settings" : $"no setting: {meanings[best].Of.Name.Replace('-', ' ')}");
+        return new Suggestion(null, 0, best < 0 ? "nothing like it in the vocabulary of settings" : $"no setting: {meanings[best].Of.Name}") { IsReading = row.Access is ParameterAccess.ReadOnly || (best >= 0 && row.Access is null && row.Default is null && meanings[best].Of.IsReading) };
     }
 
     private static string Why(ListedParameter row, KnownMeaning meaning, Phrase phrase)

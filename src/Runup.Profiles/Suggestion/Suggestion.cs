@@ -8,6 +8,9 @@ namespace Runup.Profiles;
 /// <param name="Reason">What speaks for it, in a sentence.</param>
 public sealed record Suggestion(Setting? Setting, double Certainty, string Reason)
 {
+    /// <summary>Whether it is likely something that is only read.</summary>
+    public bool IsReading { get; init; }
+
     /// <summary>From here on a suggestion counts as certain enough to be looked at once only.</summary>
     public const double High = 0.8;
 }

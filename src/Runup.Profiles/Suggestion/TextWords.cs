@@ -40,11 +40,12 @@ internal static class TextWords
         return [.. words.Select(Number)];
     }
 
-    // Capitals inside a word begin another: MotorRatedCurrent. Accents go, since they are printed or not.
+    // Capitals inside a word begin another: MotorRatedCurrent, but not kW. Accents go, since they are printed or not.
     private static string Spaced(string text)
     {
         var spaced = new StringBuilder(text.Length + 8);
         var before = ' ';
+        var small = 0;
         foreach (var c in text.Replace("'s", "", StringComparison.Ordinal).Replace("’s", "", StringComparison.Ordinal).Normalize(NormalizationForm.FormD))
         {
             if (CharUnicodeInfo.GetUnicodeCategory(c) == UnicodeCategory.NonSpacingMark)
@@ -52,12 +53,13 @@ internal static class TextWords
                 continue;
             }
 
-            if (char.IsUpper(c) && char.IsLower(before))
+            if (char.IsUpper(c) && small > 1 && char.IsLower(before))
             {
                 spaced.Append(' ');
             }
 
             spaced.Append(char.ToLowerInvariant(c));
+            small = char.IsLower(c) ? small + 1 : 0;
             before = c;
         }
 

@@ -8,6 +8,7 @@ internal sealed class WordReader
     private const double NearSays = 0.85;
 
     private readonly Dictionary<string, List<(string Word, double Strength)>> spellings = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, List<(string Word, double Strength)>> brought = new(StringComparer.Ordinal);
     private readonly List<(string Spelling, string Word)> single = [];
     private readonly Dictionary<string, TradeWord> words;
     private readonly Dictionary<string, IReadOnlyList<(string, double)>> known = new(StringComparer.Ordinal);
@@ -34,6 +35,12 @@ internal sealed class WordReader
                 }
             }
         }
+
+        // Spellings of several words, each word brought to its own first: "power up" is found in "pwr up", too.
+        foreach (var (key, of) in spellings.Where(s => s.Key.Contains(' ', StringComparison.Ordinal)).ToList())
+        {
+            brought.TryAdd(Brought(key.Split(' ')), of);
+        }
     }
 
     /// <summary>How much a word says; an unknown one says something else than what is looked for.</summary>
@@ -49,20 +56,29 @@ internal sealed class WordReader
         for (var i = 0; i < parts.Count;)
         {
             var length = Math.Min(LongestSpelling, parts.Count - i);
-            while (length > 1 && !spellings.ContainsKey(string.Join(' ', parts.Skip(i).Take(length))))
+            while (length > 1 && Several(parts, i, length) is null)
             {
                 length--;
             }
 
             var piece = string.Join(' ', parts.Skip(i).Take(length));
-            var readings = spellings.TryGetValue(piece, out var exact) ? exact : Abbreviated(piece);
+            var readings = length > 1 ? Several(parts, i, length)! : spellings.TryGetValue(piece, out var exact) ? exact : Abbreviated(piece);
             var weight = readings.Count == 0 ? Weight(piece) : readings.Max(r => Weight(r.Item1));
-            spoken.Add(new Spoken(piece, readings.Count == 0 && char.IsAsciiDigit(piece[0]) ? [(piece, 1.0)] : readings, weight));
+            spoken.Add(new Spoken(piece, readings.Count == 0 ? [(piece, 1.0)] : readings, weight));
             i += length;
         }
 
         return spoken;
     }
+
+    private List<(string Word, double Strength)>? Several(List<string> parts, int from, int length)
+    {
+        var piece = parts.GetRange(from, length);
+        return spellings.TryGetValue(string.Join(' ', piece), out var exact) ? exact : brought.GetValueOrDefault(Brought(piece));
+    }
+
+    private string Brought(IEnumerable<string> parts) => string.Join(' ', parts.Select(part =>
+        (spellings.TryGetValue(part, out var exact) ? exact : Abbreviated(part)) is [var only, ..] && Likeness(part, only.Word) > 0 ? only.Word : part));
 
     private IReadOnlyList<(string Word, double Strength)> Abbreviated(string piece)
     {

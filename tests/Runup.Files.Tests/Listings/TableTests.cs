@@ -206,5 +206,11 @@ public sealed class TableTests
     [InlineData("")]
     [InlineData("only words\nand more words\n")]
     [InlineData("a,b,c\nd,e,f\n")]
-    public void What_is_no_table_is_told_so(string text) => Reading.Read(text).Problems.ShouldNotBeEmpty();
+    [InlineData("\t \n  \n")]
+    [InlineData("104\tsub\n\t1\n")]
+    public void What_is_no_table_is_told_so(string text)
+    {
+        Reading.Read(text).Problems.ShouldNotBeEmpty();
+        Reading.Read(text, ListingKind.Pasted).Problems.ShouldNotBeEmpty();
+    }
 }
