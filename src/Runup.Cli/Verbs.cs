@@ -1,6 +1,7 @@
 using Runup.Cli.Checks;
 using Runup.Cli.Demo;
 using Runup.Cli.Entry;
+using Runup.Cli.FirstRun;
 using Runup.Cli.Handover;
 using Runup.Cli.Plan;
 using Runup.Cli.DriveProfiles;
@@ -59,6 +60,10 @@ internal static class Verbs
             .WithDescription("Back to as found, with the same proofs")
             .WithExample("restore", "swp-101.job.yaml", "--link", "tcp://192.168.1.40:502/1")
             .WithExample("restore", "swp-101.job.yaml", "--by-hand", "--by", "'A. Person'");
+        config.AddCommand<FirstRunCommand>("first-run")
+            .WithDescription("Guided first run: you run the motor, each reading is held against what was predicted; goes on where it was cut off. Nothing is sent that could run it")
+            .WithExample("first-run", "swp-101.job.yaml", "--by", "'A. Person'")
+            .WithExample("first-run", "swp-101.job.yaml", "--again", "coupled-range");
         config.AddCommand<HandoverCommand>("handover")
             .WithDescription("The report (HTML, and PDF where a browser can print it), the file that restores the drive, and a label for the door")
             .WithExample("handover", "swp-101.job.yaml")

@@ -5,7 +5,7 @@ namespace Runup.Acceptance.Tests;
 /// <param name="Shown">Lines that it prints in this order, lines between left out.</param>
 internal sealed record ConsoleBlock(string Call, string Shown)
 {
-    private static readonly string[] Prompts = [", q: ", "yes or no: "];
+    private static readonly string[] Prompts = [", q: ", "or no: "];
 
     internal static IReadOnlyList<ConsoleBlock> Of(params string[] page)
     {

@@ -1,5 +1,6 @@
 using System.Net;
 using Runup.Cli.Entry;
+using Runup.Cli.FirstRun;
 using Runup.Cli.Handover;
 using Runup.Cli.Rehearsal;
 using Runup.Cli.Simulate;
@@ -128,7 +129,7 @@ internal sealed class DemoSet : IAsyncDisposable
         var ran = await run.Run(cancellation);
         await person.Leaves(cancellation);
         story.Ran(ran, person.Confirmations, host.Drive.EnableWordsSeen);
-        return DemoPages.WhyNotFinished(ran) is { } why ? $"the first run: {why}" : null;
+        return StepPage.WhyNotFinished(ran) is { } why ? $"the first run: {why}" : null;
     }
 
     /// <summary>A step has ended: it is told, and the next is under way.</summary>

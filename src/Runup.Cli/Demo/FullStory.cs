@@ -1,5 +1,6 @@
 using Runup.Cli.Checks;
 using Runup.Cli.Entry;
+using Runup.Cli.FirstRun;
 using Runup.Cli.Handover;
 using Runup.Cli.Survey;
 using Runup.Commissioning.Checks;
@@ -61,11 +62,11 @@ internal sealed class FullStory(DemoScreen screen, string tag) : IDemoStory
         page.Line($"{SafetyWords.BesideRunControl("simulated, as the machine is")} {SafetyWords.WhoDecides}");
     });
 
-    public void Report(StepReport value) => screen.Say(page => DemoPages.Step(page, value));
+    public void Report(StepReport value) => screen.Say(page => StepPage.Step(page, value));
 
     public void Ran(FirstRunReport report, int confirmations, int enableWords) => screen.Say(page =>
     {
-        if (DemoPages.WhyNotFinished(report) is { } why)
+        if (StepPage.WhyNotFinished(report) is { } why)
         {
             page.Line($"NOT FINISHED: {why}");
         }

@@ -1,6 +1,7 @@
 using System.Globalization;
 using Runup.Cli.Checks;
 using Runup.Cli.Entry;
+using Runup.Cli.FirstRun;
 using Runup.Cli.Handover;
 using Runup.Cli.Survey;
 using Runup.Cli.Terminal;
@@ -64,7 +65,7 @@ internal sealed class ShortStory(LoadedJob job) : IDemoStory
         var passed = steps.Count(s => string.Equals(s.Outcome, "passed", StringComparison.Ordinal));
         Tell("First run", string.Create(
             CultureInfo.InvariantCulture,
-            $"{passed} of {plan!.Steps.Count} steps passed; {readings.Count(r => r.Within == true)} readings within what is expected, {readings.Count(r => r.Within == false)} OUTSIDE{(DemoPages.WhyNotFinished(report) is { } why ? $"; NOT FINISHED: {why}" : "")}"));
+            $"{passed} of {plan!.Steps.Count} steps passed; {readings.Count(r => r.Within == true)} readings within what is expected, {readings.Count(r => r.Within == false)} OUTSIDE{(StepPage.WhyNotFinished(report) is { } why ? $"; NOT FINISHED: {why}" : "")}"));
         if (plan.OwnControlOnly is { } only)
         {
             Tell("Run commands", string.Create(CultureInfo.InvariantCulture, $"none was sent. {only} The played person ran it at the panel, Runup read. Words on the wire that would run it: {enableWords}"));

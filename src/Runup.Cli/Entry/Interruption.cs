@@ -13,6 +13,9 @@ internal sealed class Interruption : IDisposable
 
     internal CancellationToken Token => source.Token;
 
+    /// <summary>The person says so instead of interrupting from the keyboard.</summary>
+    internal void Now() => source.Cancel();
+
     public void Dispose()
     {
         Console.CancelKeyPress -= OnCancel;
@@ -22,6 +25,6 @@ internal sealed class Interruption : IDisposable
     private void OnCancel(object? sender, ConsoleCancelEventArgs e)
     {
         e.Cancel = true;
-        source.Cancel();
+        Now();
     }
 }

@@ -1,6 +1,7 @@
 using System.Security.Cryptography;
 using System.Text;
 using Runup.Cli.Entry;
+using Runup.Cli.FirstRun;
 using Runup.Cli.Survey;
 using Runup.Cli.Terminal;
 using Runup.Commissioning.Checks;
@@ -43,16 +44,7 @@ internal sealed record HandoverFiles(HandoverModel Model, string Report, string?
         var plan = SettingsPlan.For(job.Context);
         var checks = CheckList.Judge(job.Context);
         var sheet = Profiles.Sheet.For(job.Profile, job.Size, plan.Values, ParameterValues.Defaults(job.Profile, job.Size));
-        var steps = FirstRunPlan.For(new FirstRunTask
-        {
-            Job = job.Job,
-            Profile = job.Profile,
-            Size = job.Size,
-            Plan = plan.Values,
-            Sheet = EntrySheet.From(sheet),
-            Predictions = new NothingPredicted(),
-            Verdict = checks.Verdict,
-        });
+        var steps = JobFirstRun.Plan(JobFirstRun.Of(job, plan, sheet, checks, new NothingPredicted()), record);
         return new()
         {
             Context = job.Context,
@@ -64,15 +56,15 @@ internal sealed record HandoverFiles(HandoverModel Model, string Report, string?
             Sheet = sheet,
             Record = record,
             Photos = photos,
-            Steps = [.. steps.Steps.Select(s => new PlannedStep(s.Id, s.Title)), .. PutBack(record)],
+            Steps = [.. steps.Steps.Select(s => new PlannedStep(s.Id, s.Title)), .. PutBack(steps, record)],
             WrittenAt = time.GetLocalNow(),
             WrittenBy = $"Runup {typeof(HandoverFiles).Assembly.GetName().Version!.ToString(3)}",
         };
     }
 
     // Nobody plans it: it follows whenever the guided run changed a setting.
-    private static IEnumerable<PlannedStep> PutBack(IReadOnlyList<Recorded> record) =>
-        record.Any(r => r.Body is RecordBody.StepBegun { Step: GuidedSettings.PutBackStep })
+    private static IEnumerable<PlannedStep> PutBack(FirstRunPlan plan, IReadOnlyList<Recorded> record) =>
+        plan.Steps.All(s => s is not FirstRunStep.AsEntered) && record.Any(r => r.Body is RecordBody.StepBegun { Step: GuidedSettings.PutBackStep })
             ? [new(GuidedSettings.PutBackStep, "The job's own settings are put back after the guided run and read back.")]
             : [];
 

@@ -6,10 +6,8 @@ using Runup.Settings;
 namespace Runup.Commissioning.FirstRun;
 
 /// <summary>What the steps of a first run share.</summary>
-internal sealed class FirstRunSession(FirstRunTask task, FirstRunPlan plan, IDriveLink link, string identity, IRecords records, IFirstRunPerson person, TimeProvider time)
+internal sealed class FirstRunSession(FirstRunTask task, FirstRunPlan plan, IDriveLink link, string identity, IRecords records, IFirstRunPerson person, TimeProvider time, StepBook? book = null)
 {
-    private readonly List<RecordBody.ReadingTaken> readings = [];
-
     public FirstRunTask Task => task;
 
     public FirstRunPlan Plan => plan;
@@ -39,24 +37,12 @@ internal sealed class FirstRunSession(FirstRunTask task, FirstRunPlan plan, IDri
     /// <summary>Where the machine's real stop device is.</summary>
     public string StopDevice { get; set; } = "";
 
-    /// <summary>Readings of the step under way.</summary>
-    public IReadOnlyList<RecordBody.ReadingTaken> Readings => readings;
-
-    /// <summary>Begins a step.</summary>
-    public async Task Begin(FirstRunStep step)
-    {
-        readings.Clear();
-        await records.Append(task.Tag, new RecordBody.StepBegun(step.Id), CancellationToken.None);
-    }
+    /// <summary>The step under way.</summary>
+    public StepBook Book { get; } = book ?? new(task.Tag, records);
 
     /// <summary>Keeps a reading held against what is expected; whether it lies outside.</summary>
-    public async Task<bool> Take(string step, string quantity, string unit, Expected expected, double? measured)
-    {
-        var reading = new RecordBody.ReadingTaken(step, quantity, unit, expected.Value, expected.Low, expected.High, measured, expected.Within(measured));
-        readings.Add(reading);
-        await records.Append(task.Tag, reading, CancellationToken.None);
-        return reading.Within == false;
-    }
+    public Task<bool> Take(string step, string quantity, string unit, Expected expected, double? measured) =>
+        Book.Take(new(step, quantity, unit, expected.Value, expected.Low, expected.High, measured, expected.Within(measured)));
 
     /// <summary>Keeps the trend of a run.</summary>
     public async Task Keep(string step, IReadOnlyList<RunSample> samples)

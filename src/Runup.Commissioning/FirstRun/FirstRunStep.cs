@@ -54,6 +54,9 @@ public abstract record FirstRunStep
     /// <summary>The person couples the machine.</summary>
     public sealed record Couple(string Id, string Title, IReadOnlyList<ToConfirm> Checks) : FirstRunStep(Id, Title, Checks);
 
+    /// <summary>The person sets back what was set to run the motor from where it was run.</summary>
+    public sealed record AsEntered(string Id, string Title, IReadOnlyList<ToConfirm> Checks) : FirstRunStep(Id, Title, Checks);
+
     /// <summary>The person runs the machine from its own control; it is only read.</summary>
     /// <param name="Id">The step's id.</param>
     /// <param name="Title">What is done.</param>

@@ -36,5 +36,27 @@ public sealed record FirstRunTask
     /// <summary>The set's tag.</summary>
     public string Tag => Job.Tag;
 
+    /// <summary>Why the motor may not be turned at all; null where it may.</summary>
+    internal string? WhyNotTurned => Verdict.MayBeBumped ? null : $"the checks forbid to turn the motor: {string.Join(", ", Verdict.BumpBlockedBy)}";
+
+    /// <summary>Why the machine may not be run; null where it may.</summary>
+    internal string? WhyNotCoupled => Verdict.MayRunCoupled ? null : $"the checks forbid to run it coupled: {string.Join(", ", Verdict.CoupledBlockedBy)}";
+
+    /// <summary>The sheet's lines that say from where the motor is run and its frequency set, where that is another place than the drive's panel.</summary>
+    internal IReadOnlyList<EntryLine> SourcesBesidePanel =>
+    [
+        .. from setting in (Setting[])[Setting.RunCommandSource, Setting.FrequencyReferenceSource]
+           where Plan.Choice(setting) is not (null or "panel")
+           from parameter in Profile.Carrying(setting)
+           from line in Sheet.Lines
+           where string.Equals(line.Number, parameter.Number, StringComparison.Ordinal)
+           group line by line.Number into one
+           select one.First(),
+    ];
+
+    /// <summary>What a line of the sheet shows on the display.</summary>
+    internal string Shown(EntryLine line) =>
+        DisplayText.Of(line.Parameter, line.Raw, ParameterValues.Defaults(Profile, Size).With(ParameterValues.From(Sheet.Lines.Select(l => KeyValuePair.Create(l.Number, l.Raw)))));
+
     internal IReadOnlyList<Parameter> Kept => [.. Profile.Parameters.Where(p => p.IsKept)];
 }

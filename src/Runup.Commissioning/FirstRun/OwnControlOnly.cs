@@ -7,7 +7,11 @@ namespace Runup.Commissioning.FirstRun;
 internal static class OwnControlOnly
 {
     /// <summary>Why; null where the guided first run may command the motor.</summary>
-    public static string? Why(FirstRunTask task)
+    public static string? Why(FirstRunTask task) =>
+        ByMachine(task) ?? (task.Profile.Command is null ? "The profile does not tell how the drive is commanded over the bus." : MissingGuard(task));
+
+    /// <summary>Why the machine demands it, whatever the drive offers; null where it does not.</summary>
+    public static string? ByMachine(FirstRunTask task)
     {
         var machine = task.Job.Machine;
         if (machine.Load.Value == LoadKind.Hoisting)
@@ -15,13 +19,10 @@ internal static class OwnControlOnly
             return "A hoist is run from its own control only.";
         }
 
-        if (task.LoadDrivesMotor || Overhauls(machine.Torque?.Value.NewtonMetres) || machine.Curve?.Any(p => p.Torque.NewtonMetres * p.Speed.RadiansPerSecond < 0) == true
-            || task.Job.Operation.Cycle.Any(c => c.Torque.Value.NewtonMetres * c.Speed.Value.RadiansPerSecond < 0))
-        {
-            return "The load can drive the motor; it is run from its own control only.";
-        }
-
-        return task.Profile.Command is null ? "The profile does not tell how the drive is commanded over the bus." : MissingGuard(task);
+        return task.LoadDrivesMotor || Overhauls(machine.Torque?.Value.NewtonMetres) || machine.Curve?.Any(p => p.Torque.NewtonMetres * p.Speed.RadiansPerSecond < 0) == true
+            || task.Job.Operation.Cycle.Any(c => c.Torque.Value.NewtonMetres * c.Speed.Value.RadiansPerSecond < 0)
+            ? "The load can drive the motor; it is run from its own control only."
+            : null;
     }
 
     private static bool Overhauls(double? torque) => torque < 0;

@@ -34,15 +34,17 @@ internal static class RampsStep
 
         var stopped = run.Samples.First(s => s.At >= stopAt && (Standstill.Is(s.Status) || s == run.Samples[^1])).At - stopAt;
         var outside = new List<string>();
-        foreach (var (name, unit, expected, measured) in ((string, string, Expected?, double?)[])
-        [
-            ("highest output current", "A", predicted?.PeakCurrent, run.Samples.Max(s => s.Status.OutputCurrentA)),
-            ("highest DC bus voltage", "V", predicted?.PeakDcBus, run.Samples.Max(s => s.Status.DcBusV)),
-            ("time to speed", "s", predicted?.TimeToSpeed, plateau.Reached?.TotalSeconds),
-            ("time to stop", "s", predicted?.TimeToStop, stopped.TotalSeconds),
-        ])
+        foreach (var (reading, name, unit, expected) in RampReadings.All)
         {
-            if (await session.Take(step.Id, name, unit, expected ?? Expected.Nothing, measured))
+            double? measured = reading switch
+            {
+                RampReading.PeakCurrent => run.Samples.Max(s => s.Status.OutputCurrentA),
+                RampReading.PeakDcBus => run.Samples.Max(s => s.Status.DcBusV),
+                RampReading.TimeToSpeed => plateau.Reached?.TotalSeconds,
+                RampReading.TimeToStop => stopped.TotalSeconds,
+                _ => throw new InvalidOperationException("The set of readings is closed."),
+            };
+            if (await session.Take(step.Id, name, unit, expected(predicted), measured))
             {
                 outside.Add(name);
             }

@@ -15,4 +15,7 @@ internal static class ReadingNames
         (ReadingKind.Speed, "speed", "rpm", s => s.SpeedRpm),
         (ReadingKind.Torque, "torque", "%", s => s.TorquePercent),
     ];
+
+    /// <summary>The name of a reading.</summary>
+    public static string Of(ReadingKind kind) => All.First(r => r.Kind == kind).Name;
 }

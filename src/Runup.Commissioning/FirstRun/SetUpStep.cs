@@ -28,13 +28,13 @@ internal static class SetUpStep
         var own = session.Held.With(session.Own);
         if (task.Sheet.Lines.Where(l => own[l.Number] != l.Raw).Select(l => l.Number).ToList() is { Count: > 0 } missing)
         {
-            return Refused($"the drive does not hold the sheet ({string.Join(", ", missing)}); enter it first");
+            return StepEnding.Refused($"the drive does not hold the sheet ({string.Join(", ", missing)}); enter it first");
         }
 
         var (lines, why) = GuidedSettings.For(task, session.Plan.Limits, session.Held);
         if (lines is null)
         {
-            return Refused(why!);
+            return StepEnding.Refused(why!);
         }
 
         // What another master left in the command word must not run the motor once the bus is the source.
@@ -75,15 +75,13 @@ internal static class SetUpStep
 
         if (GuidedSettings.WhyNot(session.Task, session.Plan.Limits, session.Held) is { } why)
         {
-            return Refused(why);
+            return StepEnding.Refused(why);
         }
 
         var read = SettingsReader.Read(session.Task.Profile, session.Task.Size, session.Held);
         session.BusTimeout = TimeSpan.FromSeconds(read.Number(Setting.BusTimeout)!.Value);
         return new StepEnding.Passed();
     }
-
-    private static StepEnding.Ends Refused(string why) => new(new FirstRunEnding.RefusedForSafety(why), why);
 
     private static StepEnding.Ends Lost(string why) => new(new FirstRunEnding.LinkFailed(why), why);
 }

@@ -21,14 +21,14 @@ internal static class StandstillStep
             switch (await session.Link.Status(cancellation))
             {
                 case LinkReply<DriveStatus>.Answered answered when answered.Value.State is PowerState.Fault or PowerState.FaultReactionActive:
-                    return Refused($"the drive is tripped ({answered.Value.Trip.Name()}); find the cause and reset it at the drive");
+                    return StepEnding.Refused($"the drive is tripped ({answered.Value.Trip.Name()}); find the cause and reset it at the drive");
                 case LinkReply<DriveStatus>.Answered answered when !Standstill.Is(answered.Value):
-                    return Refused($"the motor does not stand: {answered.Value.State}, {answered.Value.OutputFrequencyHz:0.##} Hz");
+                    return StepEnding.Refused($"the motor does not stand: {answered.Value.State}, {answered.Value.OutputFrequencyHz:0.##} Hz");
                 case LinkReply<DriveStatus>.Answered answered:
                     read.Add(answered.Value);
                     break;
                 case LinkReply<DriveStatus>.Refused refused:
-                    return Refused($"the drive's state can't be read: {refused.Why}");
+                    return StepEnding.Refused($"the drive's state can't be read: {refused.Why}");
                 case LinkReply<DriveStatus>.Unanswered lost:
                     return new StepEnding.Ends(new FirstRunEnding.LinkFailed(lost.Why), lost.Why);
             }
@@ -36,12 +36,26 @@ internal static class StandstillStep
             await Task.Delay(RunHold.Period, session.Time, cancellation);
         }
 
-        var supply = session.Task.Job.Supply.Voltage.Value.Volts;
-        var rated = session.Task.Plan.Number(Setting.MotorRatedCurrent) ?? session.Task.Job.Motor.Plate.Current.Value.Amperes;
-        var outside = await session.Take(step.Id, "DC bus voltage", "V", new(Math.Sqrt(2) * supply, 1.36 * supply, 1.43 * supply), Mean(read, s => s.DcBusV));
-        outside |= await session.Take(step.Id, "output current", "A", new(0, null, 0.05 * rated), Mean(read, s => s.OutputCurrentA));
-        outside |= await session.Take(step.Id, "output frequency", "Hz", new(0, null, 0.05), Mean(read, s => s.OutputFrequencyHz));
+        var outside = false;
+        foreach (var (kind, unit, expected, of) in Expected(session.Task))
+        {
+            outside |= await session.Take(step.Id, ReadingNames.Of(kind), unit, expected, Mean(read, of));
+        }
+
         return outside ? new StepEnding.Failed("a reading at standstill lies outside what is expected") : new StepEnding.Passed();
+    }
+
+    /// <summary>What is read at standstill, and what is expected.</summary>
+    public static IReadOnlyList<(ReadingKind Kind, string Unit, Expected Expected, Func<DriveStatus, double?> Of)> Expected(FirstRunTask task)
+    {
+        var supply = task.Job.Supply.Voltage.Value.Volts;
+        var rated = task.Plan.Number(Setting.MotorRatedCurrent) ?? task.Job.Motor.Plate.Current.Value.Amperes;
+        return
+        [
+            (ReadingKind.DcBusVoltage, "V", new(Math.Sqrt(2) * supply, 1.36 * supply, 1.43 * supply), s => s.DcBusV),
+            (ReadingKind.OutputCurrent, "A", new(0, null, 0.05 * rated), s => s.OutputCurrentA),
+            (ReadingKind.OutputFrequency, "Hz", new(0, null, 0.05), s => s.OutputFrequencyHz),
+        ];
     }
 
     private static double? Mean(List<DriveStatus> read, Func<DriveStatus, double?> of)
@@ -49,6 +63,4 @@ internal static class StandstillStep
         var values = read.Select(of).OfType<double>().ToList();
         return values.Count == 0 ? null : values.Average();
     }
-
-    private static StepEnding.Ends Refused(string why) => new(new FirstRunEnding.RefusedForSafety(why), why);
 }

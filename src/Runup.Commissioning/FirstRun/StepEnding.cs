@@ -13,6 +13,7 @@ internal abstract record StepEnding
         Passed => "passed",
         Failed => "failed",
         Stopped => "stopped",
+        LeftOut => "skipped",
         Ends => "failed",
         _ => throw new InvalidOperationException("The set of endings is closed."),
     };
@@ -20,11 +21,22 @@ internal abstract record StepEnding
     /// <summary>What a person should know, or null.</summary>
     public abstract string? Remark { get; }
 
+    /// <summary>The end of the first run, since a rule of safety forbids to go on.</summary>
+    public static Ends Refused(string why) => new(new FirstRunEnding.RefusedForSafety(why), why);
+
     /// <summary>All was as expected.</summary>
-    public sealed record Passed : StepEnding
+    /// <param name="NotRead">What was not read, in words, or null.</param>
+    public sealed record Passed(string? NotRead = null) : StepEnding
     {
         /// <inheritdoc/>
-        public override string? Remark => null;
+        public override string? Remark => NotRead;
+    }
+
+    /// <summary>The person leaves it out, or nothing in it could be judged.</summary>
+    public sealed record LeftOut(string Why) : StepEnding
+    {
+        /// <inheritdoc/>
+        public override string Remark => Why;
     }
 
     /// <summary>Something was not as expected; a person decides whether to go on.</summary>

@@ -152,10 +152,10 @@ internal sealed class RecordTelling
         switch (recorded.Body)
         {
             case RecordBody.StepBegun begun:
-                steps[begun.Step] = Fresh(begun.Step, recorded.At) with { Attempts = steps.TryGetValue(begun.Step, out var before) ? before.Attempts + 1 : 1 };
+                steps[begun.Step] = Fresh(begun.Step, recorded.At) with { RunBy = begun.RunBy, Attempts = steps.TryGetValue(begun.Step, out var before) ? before.Attempts + 1 : 1 };
                 break;
             case RecordBody.ReadingTaken reading:
-                Change(reading.Step, recorded.At, s => s with { Readings = [.. s.Readings, reading] });
+                Change(reading.Step, recorded.At, s => s with { Readings = [.. s.Readings.Where(r => !string.Equals(r.Quantity, reading.Quantity, StringComparison.Ordinal)), reading] });
                 break;
             case RecordBody.Trend { Predicted: true } trend:
                 Change(trend.Step, recorded.At, s => s with { Predicted = trend });

@@ -99,7 +99,8 @@ public abstract record RecordBody
 
     /// <summary>A step of the first run begins.</summary>
     /// <param name="Step">The step's id.</param>
-    public sealed record StepBegun(string Step) : RecordBody;
+    /// <param name="RunBy">The person who runs the motor in it, at the panel or from the machine's own control; null where Runup does, while a person holds.</param>
+    public sealed record StepBegun(string Step, [property: JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)] string? RunBy = null) : RecordBody;
 
     /// <summary>A reading held against its prediction.</summary>
     /// <param name="Step">The step's id.</param>
@@ -110,7 +111,19 @@ public abstract record RecordBody
     /// <param name="High">Highest accepted value, or null.</param>
     /// <param name="Measured">Reading, or null where none came.</param>
     /// <param name="Within">Whether it lies within; null where nothing is accepted or read.</param>
-    public sealed record ReadingTaken(string Step, string Quantity, string Unit, double? Expected, double? Low, double? High, double? Measured, bool? Within) : RecordBody;
+    /// <param name="TypedBy">The person who read it and typed it in; null where it came over a link.</param>
+    /// <param name="ReadFrom">From what the person read it, such as the drive's display or a clamp meter; null where it came over a link.</param>
+    public sealed record ReadingTaken(
+        string Step,
+        string Quantity,
+        string Unit,
+        double? Expected,
+        double? Low,
+        double? High,
+        double? Measured,
+        bool? Within,
+        [property: JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)] string? TypedBy = null,
+        [property: JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)] string? ReadFrom = null) : RecordBody;
 
     /// <summary>A stretch of a trend: one entry for a stretch, never one for a sample.</summary>
     /// <param name="Step">The step's id.</param>

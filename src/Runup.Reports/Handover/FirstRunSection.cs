@@ -49,7 +49,11 @@ internal static class FirstRunSection
         html.In("h3", null, title => title.Outcome(step).Text($" {step.Title}"));
         if (step.Attempts > 0)
         {
-            html.Element("p", $"{step.Step}, begun {Numbers.Of(step.Begun)}{Again(step)}", "small");
+            html.Element("p", $"{step.Step}, begun {Numbers.Of(step.Begun)}{Again(step)}{(step.RunBy is { } by ? $", run by {by}" : string.Empty)}", "small");
+            if (step.Typed is { } typed)
+            {
+                html.Element("p", typed, "small");
+            }
         }
 
         if (step.Ended?.Remark is { } remark)
