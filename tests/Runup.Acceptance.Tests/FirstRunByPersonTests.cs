@@ -1,5 +1,3 @@
-using System.Text.Json;
-
 namespace Runup.Acceptance.Tests;
 
 /// <summary>A scripted person runs the motor at the drive's panel and types in what it shows.</summary>

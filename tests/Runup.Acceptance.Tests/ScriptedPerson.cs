@@ -41,10 +41,10 @@ internal static partial class ScriptedPerson
     {
         _ when question.EndsWith("yes WORDS, or no: ", StringComparison.Ordinal) => "yes red button at the door",
         _ when question.EndsWith("or no: ", StringComparison.Ordinal) => "yes",
-        _ when question.Contains("Reads?", StringComparison.Ordinal) => Figure().Matches(question) is [.., var last] ? last.Groups[1].Value.Replace('.', ',') : "",
+        _ when question.Contains("Reads?", StringComparison.Ordinal) => Figure().Matches(question) is [var first, ..] ? first.Groups["figure"].Value.Replace('.', ',') : "",
         _ => "",
     };
 
-    [GeneratedRegex(@"(?:expected|at most|accepted) (-?[0-9.]+)")]
+    [GeneratedRegex(@"(?:expected|at most|accepted) (?<figure>-?[0-9.]+)", RegexOptions.ExplicitCapture | RegexOptions.NonBacktracking)]
     private static partial Regex Figure();
 }

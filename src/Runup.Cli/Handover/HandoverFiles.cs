@@ -5,7 +5,6 @@ using Runup.Cli.FirstRun;
 using Runup.Cli.Survey;
 using Runup.Cli.Terminal;
 using Runup.Commissioning.Checks;
-using Runup.Commissioning.Entry;
 using Runup.Commissioning.FirstRun;
 using Runup.Commissioning.Handover;
 using Runup.Commissioning.Plan;

@@ -45,13 +45,8 @@ public sealed record FirstRunTask
     /// <summary>The sheet's lines that say from where the motor is run and its frequency set, where that is another place than the drive's panel.</summary>
     internal IReadOnlyList<EntryLine> SourcesBesidePanel =>
     [
-        .. from setting in (Setting[])[Setting.RunCommandSource, Setting.FrequencyReferenceSource]
-           where Plan.Choice(setting) is not (null or "panel")
-           from parameter in Profile.Carrying(setting)
-           from line in Sheet.Lines
-           where string.Equals(line.Number, parameter.Number, StringComparison.Ordinal)
-           group line by line.Number into one
-           select one.First(),
+        .. Sheet.Lines.Where(line => new[] { Setting.RunCommandSource, Setting.FrequencyReferenceSource }.Any(setting =>
+            Plan.Choice(setting) is not (null or "panel") && Profile.Carrying(setting).Any(p => string.Equals(p.Number, line.Number, StringComparison.Ordinal)))),
     ];
 
     /// <summary>What a line of the sheet shows on the display.</summary>

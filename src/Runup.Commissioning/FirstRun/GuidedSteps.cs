@@ -1,5 +1,3 @@
-using Runup.Commissioning.Entry;
-
 namespace Runup.Commissioning.FirstRun;
 
 /// <summary>The steps as Runup does them over a link, the motor run only while a person holds.</summary>

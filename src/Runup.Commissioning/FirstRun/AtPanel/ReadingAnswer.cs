@@ -1,3 +1,4 @@
+using System.Buffers;
 using Runup.Quantities;
 
 namespace Runup.Commissioning.FirstRun.AtPanel;
@@ -6,6 +7,7 @@ namespace Runup.Commissioning.FirstRun.AtPanel;
 internal abstract record ReadingAnswer
 {
     private const int ShortestInstrument = 3;
+    private static readonly SearchValues<char> OfNumbers = SearchValues.Create("+-−0123456789., '’");
     private static readonly IReadOnlyDictionary<string, (Dimension Dimension, double PerSi)> Units = new Dictionary<string, (Dimension, double)>(StringComparer.Ordinal)
     {
         ["Hz"] = (Dimension.Frequency, 1),
@@ -45,7 +47,7 @@ internal abstract record ReadingAnswer
 
     private static ReadingAnswer Number(string text, string unit, string usual)
     {
-        var end = text.AsSpan().IndexOfAnyExcept("+-−0123456789., '’");
+        var end = text.AsSpan().IndexOfAnyExcept(OfNumbers);
         var (number, rest) = end < 0 ? (text, "") : (text[..end].Trim(), text[end..].Trim());
         var first = rest.Split(' ', 2, StringSplitOptions.TrimEntries);
         var (dimension, perSi) = Units[unit];
