@@ -75,6 +75,9 @@ public static class RehearsalSystem
         Magnetizing = Reactance.FromOhms(one.Magnetizing.Ohms / count),
         RotorLeakage = Reactance.FromOhms(one.RotorLeakage.Ohms / count),
         RotorResistance = Resistance.FromOhms(one.RotorResistance.Ohms / count),
+        SecondCage = one.SecondCage is { } second
+            ? new RotorCage(Resistance.FromOhms(second.Resistance.Ohms / count), Reactance.FromOhms(second.Leakage.Ohms / count))
+            : null,
         CoreLoss = one.CoreLoss is { } core ? Resistance.FromOhms(core.Ohms / count) : null,
         FrictionLoss = ElectricalPower.FromWatts(one.FrictionLoss.Watts * count),
         StrayLoss = ElectricalPower.FromWatts(one.StrayLoss.Watts * count),

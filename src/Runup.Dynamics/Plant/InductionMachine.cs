@@ -32,6 +32,8 @@ internal readonly struct InductionMachine
 
     internal InductionMachine(EquivalentCircuit circuit)
     {
+        // One cage here: what two are together at rated slip.
+        circuit = circuit.WithOneCage();
         var baseRadPerS = circuit.RatedFrequency.RadiansPerSecond;
         StatorOhm = circuit.StatorResistance.Ohms;
         RotorOhm = circuit.RotorResistance.Ohms;

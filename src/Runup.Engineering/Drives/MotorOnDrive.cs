@@ -121,6 +121,11 @@ public sealed record MotorOnDrive(EquivalentCircuit Circuit, VoltsPerHertz Chara
     /// <summary>Beyond this slip frequency the torque falls, whatever the frequency.</summary>
     private double WidestSlip_Hz()
     {
+        if (Circuit.SecondCage is not null)
+        {
+            return Circuit.RatedFrequency.Hertz * Math.Min(1.5, 2 * Breakdown.Of(Circuit, Circuit.RatedVoltage, Circuit.RatedFrequency).Slip.Ratio);
+        }
+
         var leakage = Circuit.StatorLeakage.Ohms + Circuit.RotorLeakage.Ohms;
         var ofRated = (Circuit.StatorResistance.Ohms + Circuit.RotorResistance.Ohms) / leakage;
         return 1.5 * Circuit.RatedFrequency.Hertz * Math.Min(1, ofRated);

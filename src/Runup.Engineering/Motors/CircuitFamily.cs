@@ -67,6 +67,15 @@ internal sealed class CircuitFamily
     internal EquivalentCircuit Member(double statorLeakage_ohm) =>
         At(Math.Clamp(statorLeakage_ohm, Lowest_ohm, Highest_ohm)) ?? At(Lowest_ohm) ?? throw new System.Diagnostics.UnreachableException();
 
+    /// <summary>The circuit with a stator leakage, which is brought inside the family, and deep bars.</summary>
+    internal EquivalentCircuit WithBars(double statorLeakage_ohm, double slip, double rise, double corner)
+    {
+        var stator_ohm = Math.Clamp(statorLeakage_ohm, Lowest_ohm, Highest_ohm);
+        return RatedPointCircuit.TrySolve(point, losses, stator_ohm, stator_ohm / split, out var plain)
+            ? DeepBars.Of(plain, slip, rise, corner).Circuit(point.Phase_V, point.Current_A)
+            : Member(stator_ohm);
+    }
+
     // Null outside the family.
     private EquivalentCircuit? At(double statorLeakage_ohm) =>
         RatedPointCircuit.TrySolve(point, losses, statorLeakage_ohm, statorLeakage_ohm / split, out var solved)

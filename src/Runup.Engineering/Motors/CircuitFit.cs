@@ -5,11 +5,11 @@ namespace Runup.Engineering.Motors;
 /// <para>
 /// Output, voltage, current, speed and (of a consistent plate) power factor are reproduced to the last digits; efficiency follows from them. Losses that the
 /// slip does not explain are shared by assumption, leakage is split by design letter (IEEE 112), and its amount is set by the breakdown torque, else by the
-/// locked-rotor current or code letter, else by a typical value. What was assumed and what had to give way is part of the answer.
+/// locked-rotor current or code letter, else by a typical value; figures that one cage cannot follow together ask for a second. What was assumed and what had to
+/// give way is part of the answer.
 /// </para>
 /// <para>
-/// Validity: three-phase induction motor with one cage, at its rated point on a sine-wave supply. Deep bars and second cages are not modelled:
-/// locked-rotor torque is held against the circuit as a residual, never fitted.
+/// Validity: three-phase induction motor, at its rated point on a sine-wave supply; deep bars as a second cage, leakage that does not saturate.
 /// </para>
 /// </remarks>
 [Source("iec-60034-1", "rating plate and rated values")]
@@ -72,17 +72,19 @@ public abstract record CircuitFit
 
     private static Fitted Fit(Nameplate plate, PlateReading reading, CircuitFamily family, Assumption splitAssumption)
     {
-        var leakage = LeakageChoice.For(plate, family, reading.Point);
-        var circuit = family.Member(leakage.Stator_ohm);
+        var starting = StartingDatum.All(plate, reading.Point);
+        var leakage = LeakageChoice.For(family, reading.Point, starting);
+        var bars = BarFit.For(starting, family, leakage.Stator_ohm, reading.Point.Slip);
+        var circuit = bars?.Circuit ?? family.Member(leakage.Stator_ohm);
         var rated = CircuitSolution.At(circuit, plate.Voltage, plate.Frequency, plate.RatedSlip);
         return new Fitted
         {
             Circuit = circuit,
             Rated = rated,
             Balance = PlateBalance.Of(plate),
-            Assumptions = [.. reading.Assumptions, .. family.Losses.Assumptions(), splitAssumption, .. leakage.Assumptions],
+            Assumptions = [.. reading.Assumptions, .. family.Losses.Assumptions(), splitAssumption, .. bars?.Assumptions ?? leakage.Assumptions],
             Residuals = FitResidual.All(plate, rated),
-            GaveUp = [.. reading.GaveUp, .. leakage.GaveUp],
+            GaveUp = [.. reading.GaveUp, .. bars?.GaveUp ?? leakage.GaveUp],
         };
     }
 }

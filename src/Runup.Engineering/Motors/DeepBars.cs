@@ -15,25 +15,28 @@ internal static class DeepBars
 {
     // So much of the rotor's leakage at the rated point may be that of the bars; the rest is common (end rings, slot tops, zigzag).
     private const double LargestBarShare = 0.85;
+    private const int Rounds = 60;
 
-    /// <summary>The circuit with bars instead of its plain cage.</summary>
+    /// <summary>The circuit with bars instead of its plain cage; the rise is as large as the rotor's leakage leaves room for.</summary>
     /// <param name="plain">With one cage, which holds at the rated slip.</param>
     /// <param name="slip">Rated slip.</param>
     /// <param name="rise">R(1)/R(0) − 1, above zero.</param>
     /// <param name="corner">u₁ above zero.</param>
     internal static CircuitValues Of(in CircuitValues plain, double slip, double rise, double corner)
     {
+        var largest = LargestBarShare * plain.RotorLeakage_ohm;
         var (top, rho, bar) = Bars(plain, slip, rise, corner);
-        if (bar > LargestBarShare * plain.RotorLeakage_ohm)
+
+        // The leakage of the bars goes with u₁ + 1/u₁ times the rise: it is least at u₁ = 1, and from there on with the rise.
+        for (var round = 0; bar > largest && round < Rounds; round++)
         {
-            // The leakage of the bars goes with u₁ + 1/u₁ times the rise: it is least at u₁ = 1, and from there on with the rise.
-            corner = 1;
+            (rise, corner) = (corner == 1 ? rise * Math.Min(0.9, largest / bar) : rise, 1);
             (top, rho, bar) = Bars(plain, slip, rise, corner);
-            if (bar > LargestBarShare * plain.RotorLeakage_ohm)
-            {
-                rise *= LargestBarShare * plain.RotorLeakage_ohm / bar;
-                (top, rho, bar) = Bars(plain, slip, rise, corner);
-            }
+        }
+
+        if (!(bar <= largest))
+        {
+            return plain;
         }
 
         var common = plain.RotorLeakage_ohm - bar;
