@@ -23,6 +23,11 @@ internal static class MotorPage
             MotorOnDrivePage.Write(page, motor, known.Now);
             Circuit(page, circuit);
         }
+        else if (motor.Circuit is { } only)
+        {
+            page.Line("No bands: hardly any motor has this plate. What may be wrong with it stands below.");
+            Circuit(page, only);
+        }
         else
         {
             page.Line("No prediction: no induction motor has this plate, or its kind is another.");

@@ -85,7 +85,7 @@ internal readonly record struct BoostNumbers(double Boost, double Frequency_Hz, 
 /// <summary>A motor at standstill with the air-gap flux that it has at rated voltage and frequency without load.</summary>
 internal sealed class FluxAtStandstill
 {
-    private const int ScanSteps = 24;
+    private const int ScanSteps = 10;
     private const double ScanFrom = 0.01;
 
     private readonly CircuitValues circuit;

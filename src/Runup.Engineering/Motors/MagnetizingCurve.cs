@@ -13,6 +13,7 @@ namespace Runup.Engineering.Motors;
 internal readonly record struct MagnetizingCurve(double IronShare, double ReferenceEmf_V)
 {
     private const int Steps = 40;
+    private const double Close = 1e-7;
 
     /// <summary>Magnetizing current over that of a straight line, at a flux relative to the reference.</summary>
     internal double Factor(double flux)
@@ -33,7 +34,7 @@ internal readonly record struct MagnetizingCurve(double IronShare, double Refere
         var low = 1 - IronShare;
         var high = Factor(emfAtFactor.Emf_V(low) / reference);
         var (atLow, atHigh) = (high - low, Excess(emfAtFactor, reference, high));
-        for (var step = 0; step < Steps && high - low > 1e-10 * high; step++)
+        for (var step = 0; step < Steps && high - low > Close * high; step++)
         {
             // Regula falsi with the stale end halved (Illinois).
             var middle = ((low * atHigh) - (high * atLow)) / (atHigh - atLow);
@@ -43,7 +44,7 @@ internal readonly record struct MagnetizingCurve(double IronShare, double Refere
             }
 
             var at = Excess(emfAtFactor, reference, middle);
-            if (Math.Abs(at) < 1e-11 * middle)
+            if (Math.Abs(at) < Close * middle)
             {
                 return middle;
             }

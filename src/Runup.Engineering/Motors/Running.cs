@@ -4,6 +4,7 @@ namespace Runup.Engineering.Motors;
 internal static class Running
 {
     private const int Rounds = 12;
+    private const double Close = 1e-5;
     private const double LargestSlip = 0.9;
 
     /// <summary>
@@ -30,7 +31,7 @@ internal static class Running
             slip = double.IsNaN(slip) ? LargestSlip : Math.Clamp(slip, 0, LargestSlip);
             flow = circuit.At(phase_V, slip);
             var excess = flow.ShaftTorque_Nm - load_Nm;
-            if (Math.Abs(excess) < 1e-7 * lacking || excess == before.Excess)
+            if (Math.Abs(excess) < Close * lacking || excess == before.Excess)
             {
                 break;
             }

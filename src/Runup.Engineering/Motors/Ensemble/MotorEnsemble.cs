@@ -17,6 +17,9 @@ public sealed class MotorEnsemble
 
     private const ulong DefaultSeed = 20;
 
+    // So many times the members are tried for a plate that hardly any motor has.
+    private const int Patience = 16;
+
     private readonly Population population;
 
     private MotorEnsemble(Population population, Nameplate plate, PlateTrust trust) => (this.population, Plate, Trust) = (population, plate, trust);
@@ -37,7 +40,7 @@ public sealed class MotorEnsemble
 
     internal ReadOnlySpan<double> Weights => population.Weights;
 
-    /// <summary>The ensemble of a plate; null where no induction motor has it.</summary>
+    /// <summary>The ensemble of a plate; null where none was found that has it.</summary>
     /// <param name="plate">The plate.</param>
     /// <param name="trust">How far it is taken at its word.</param>
     /// <param name="size">How many members.</param>
@@ -53,7 +56,7 @@ public sealed class MotorEnsemble
         foreach (var reading in PlateReading.Candidates(plate))
         {
             var builder = new MemberBuilder(new PlateBeliefs(plate, reading, trust), MotorPrior.For(plate, reading.Point, trust));
-            if (Population.Draw(builder, seed, size) is { } drawn)
+            if ((Population.Draw(builder, seed, size) ?? Population.Draw(builder, seed, Patience * size)) is { } drawn)
             {
                 var all = drawn.After(PlateEvidence.Of(plate, trust), seed + 1);
                 all.Balance(reading.Point);
