@@ -6,6 +6,7 @@ using Runup.Engineering.Drives;
 using Runup.Engineering.Loads;
 using Runup.Engineering.Mechanics;
 using Runup.Engineering.Motors;
+using Runup.Engineering.Motors.Ensemble;
 using Runup.Profiles;
 using Runup.Quantities;
 using Runup.Settings;
@@ -17,22 +18,25 @@ namespace Runup.Commissioning.Rehearsal;
 /// from the time-domain engine, both with the settings as the drive holds them.
 /// </summary>
 /// <remarks>
-/// The accepted bands are common practice, no source, until an ensemble of motors gives them: current 25 % uncoupled and 20 %
-/// coupled (of the prediction, at least 4 % of rated current), speed 2 % of synchronous speed, voltage 5 % of rated, torque
-/// 12 % of rated. The DC bus is accepted between 1.28 and 1.43 times the supply voltage: derived for a six-pulse rectifier
+/// The current is accepted from the 5 % to the 95 % point of the motors that the plate may stand for, the circuit that fits it best among them, and 3 % for the
+/// display on either side (at least 4 % of rated current around the prediction); where the load drives the motor, 20 %. Common practice, no source: speed 2 %
+/// of synchronous speed, voltage 5 % of rated, torque 12 % of rated. The DC bus is accepted between 1.28 and 1.43 times the supply voltage: derived for a six-pulse rectifier
 /// from idle to full load.
 /// </remarks>
 public sealed class FirstRunPredictions : IFirstRunPredictions
 {
+    private const double DisplayError = 0.03;
+
     private readonly DriveSystem system;
     private readonly SettingSet held;
     private readonly Nameplate plate;
     private readonly VoltsPerHertz characteristic;
 
     private readonly int motors;
+    private readonly MotorEnsemble? ensemble;
 
-    private FirstRunPredictions(DriveSystem system, SettingSet held, Nameplate plate, int motors) =>
-        (this.system, this.held, this.plate, this.motors, characteristic) = (system, held, plate, motors, Characteristic(held, plate));
+    private FirstRunPredictions(DriveSystem system, SettingSet held, Nameplate plate, int motors, MotorEnsemble? ensemble) =>
+        (this.system, this.held, this.plate, this.motors, this.ensemble, characteristic) = (system, held, plate, motors, ensemble, Characteristic(held, plate));
 
     // Of all motors together, as the drive sees them.
     private double Rated_A => motors * plate.Current.Amperes;
@@ -42,7 +46,7 @@ public sealed class FirstRunPredictions : IFirstRunPredictions
     /// <summary>The predictions for a job; null where motor or load are not known well enough.</summary>
     public static FirstRunPredictions? Of(JobContext context, SettingsPlan plan, DriveProfile profile, DriveSize size) =>
         RehearsalSystem.Of(context) is { } system && context.Nameplate is { } plate
-            ? new(system, JobRehearsal.Held(plan, profile, size), plate, context.MotorCount)
+            ? new(system, JobRehearsal.Held(plan, profile, size), plate, context.MotorCount, context.Printed.Known?.Now)
             : null;
 
     /// <inheritdoc/>
@@ -107,12 +111,10 @@ public sealed class FirstRunPredictions : IFirstRunPredictions
 
     private Expected Reading(ReadingKind kind, CircuitSolution at, ElectricalFrequency frequency, Coupling coupling, int sign)
     {
-        var rated = Rated_A;
         switch (kind)
         {
             case ReadingKind.OutputCurrent:
-                var part = coupling == Coupling.Coupled ? 0.20 : 0.25;
-                return Around(at.Current.Amperes, Math.Max(part * at.Current.Amperes, 0.04 * rated));
+                return Current(at, frequency);
             case ReadingKind.OutputVoltage:
                 return Around(characteristic.At(frequency).Volts, 0.05 * plate.Voltage.Volts);
             case ReadingKind.Speed:
@@ -122,6 +124,20 @@ public sealed class FirstRunPredictions : IFirstRunPredictions
             default:
                 return Expected.Nothing;
         }
+    }
+
+    private Expected Current(CircuitSolution at, ElectricalFrequency frequency)
+    {
+        var (expected, margin) = (at.Current.Amperes, 0.04 * Rated_A);
+        var torque_Nm = at.ShaftTorque.NewtonMetres / motors;
+        if (ensemble is null || torque_Nm < -1e-6 * plate.RatedTorque.NewtonMetres)
+        {
+            return Around(expected, Math.Max(0.20 * expected, margin));
+        }
+
+        var band = MotorForecast.Current(ensemble, characteristic.At(frequency), frequency, Torque.FromNewtonMetres(Math.Max(0, torque_Nm)));
+        var (low, high) = (Math.Min(motors * band.P05.Amperes, expected), Math.Max(motors * band.P95.Amperes, expected));
+        return new(expected, Math.Min(expected - margin, (1 - DisplayError) * low), Math.Max(expected + margin, (1 + DisplayError) * high));
     }
 
     private static Expected Around(double value, double margin) => new(value, value - margin, value + margin);

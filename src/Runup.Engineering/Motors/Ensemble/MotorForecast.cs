@@ -8,10 +8,14 @@ namespace Runup.Engineering.Motors.Ensemble;
 public static class MotorForecast
 {
     /// <summary>The current of the uncoupled motor at a frequency of a drive's voltage characteristic.</summary>
-    public static Band<LineCurrent> NoLoadCurrent(MotorEnsemble ensemble, VoltsPerHertz characteristic, ElectricalFrequency frequency)
+    public static Band<LineCurrent> NoLoadCurrent(MotorEnsemble ensemble, VoltsPerHertz characteristic, ElectricalFrequency frequency) =>
+        Current(ensemble, characteristic.At(frequency), frequency, default);
+
+    /// <summary>The current at a voltage and a frequency under a torque at the shaft, from zero on.</summary>
+    public static Band<LineCurrent> Current(MotorEnsemble ensemble, LineVoltage voltage, ElectricalFrequency frequency, Torque torque)
     {
-        var (phase_V, hertz) = (characteristic.At(frequency).Phase.Volts, frequency.Hertz);
-        return Over(ensemble, (in MotorMember member) => member.Uncoupled(phase_V, hertz).Current_A).As(LineCurrent.FromAmperes);
+        var (phase_V, hertz, load) = (voltage.Phase.Volts, frequency.Hertz, torque.NewtonMetres);
+        return Over(ensemble, (in MotorMember member) => Running.At(new PhaseCircuit(member.Values, hertz), phase_V, load).Current_A).As(LineCurrent.FromAmperes);
     }
 
     /// <summary>Breakdown torque at a frequency of a drive's voltage characteristic, over the torque that rated power asks for there (at and above rated frequency) or rated torque (below).</summary>
