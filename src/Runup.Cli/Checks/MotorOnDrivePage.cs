@@ -23,7 +23,7 @@ internal static class MotorOnDrivePage
         page.Heading("Above rated frequency, at rated voltage");
         page.Table(
             [new("Hz", Digits: true), new("breakdown torque over what rated power asks for: low", Digits: true), new("middle", Digits: true), new("high", Digits: true)],
-            forecast.Breakdown.Select(at => (IReadOnlyList<string>)[MotorPage.Digits(at.Frequency.Hertz), MotorPage.Digits(at.Margin.P05.Value), MotorPage.Digits(at.Margin.P50.Value), MotorPage.Digits(at.Margin.P95.Value)]));
+            forecast.Breakdown.Select(at => (IReadOnlyList<string>)[MotorPage.Digits(at.Frequency.Hertz), MotorPage.Figure(at.Margin.P05.Value), MotorPage.Figure(at.Margin.P50.Value), MotorPage.Figure(at.Margin.P95.Value)]));
         page.Line();
         foreach (var line in Rules(motor, ensemble))
         {
@@ -72,7 +72,7 @@ internal static class MotorOnDrivePage
 
     private static IReadOnlyList<string> Row(UncoupledForecast at, double rated_A) =>
     [
-        MotorPage.Digits(at.Frequency.Hertz), MotorPage.Digits(at.Voltage.Volts), MotorPage.Digits(at.Current.P05.Amperes), MotorPage.Digits(at.Current.P50.Amperes),
-        MotorPage.Digits(at.Current.P95.Amperes), string.Create(CultureInfo.InvariantCulture, $"{100 * at.Current.P50.Amperes / rated_A:0} %"),
+        MotorPage.Digits(at.Frequency.Hertz), MotorPage.Figure(at.Voltage.Volts), MotorPage.Figure(at.Current.P05.Amperes), MotorPage.Figure(at.Current.P50.Amperes),
+        MotorPage.Figure(at.Current.P95.Amperes), string.Create(CultureInfo.InvariantCulture, $"{100 * at.Current.P50.Amperes / rated_A:0} %"),
     ];
 }

@@ -42,8 +42,8 @@ internal static class MotorPage
         IReadOnlyList<string> Row(string what, Func<MotorBands, Band<double>> of, double bestFit, string unit)
         {
             var (band, plate) = (of(now), of(before));
-            string[] figures = [what, Digits(band.P05), Digits(band.P50), Digits(band.P95)];
-            return known.HasReadings ? [.. figures, Digits(plate.P05), Digits(plate.P95), unit] : [.. figures, Digits(bestFit), unit];
+            string[] figures = [what, Figure(band.P05), Figure(band.P50), Figure(band.P95)];
+            return known.HasReadings ? [.. figures, Figure(plate.P05), Figure(plate.P95), unit] : [.. figures, Figure(bestFit), unit];
         }
 
         Column[] columns = [new("at rated voltage and frequency"), new("low", Digits: true), new("middle", Digits: true), new("high", Digits: true)];
@@ -78,6 +78,9 @@ internal static class MotorPage
     private static readonly Unit PoundFoot = Torque.Dimension.Units.Single(unit => unit.Symbol == "lb·ft");
 
     private static double American(Torque torque) => PoundFoot.FromSi(torque.NewtonMetres);
+
+    /// <summary>Three digits: a band has no more to say.</summary>
+    internal static string Figure(double value) => value.ToString("G3", CultureInfo.InvariantCulture);
 
     internal static string Digits(double value) => value.ToString("G4", CultureInfo.InvariantCulture);
 }
