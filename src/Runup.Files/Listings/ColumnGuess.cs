@@ -114,7 +114,7 @@ internal static class ColumnGuess
     }
 
     private static bool IsSecond(ListingRow row) =>
-        row.Filled.Count > 0 && row.Filled.All(c => Headings.Read(row[c]) is not null || UnitCell.Read(row[c]) is not null) && row.Filled.All(c => !row[c].Any(char.IsAsciiDigit));
+        row.Filled.Count > 1 && row.Filled.All(c => Headings.Read(row[c]) is not null || UnitCell.Read(row[c]) is not null) && row.Filled.All(c => !row[c].Any(char.IsAsciiDigit));
 
     private static bool GoesOn(ListingRow row, ListingRow header) =>
         row.Filled.Count is 1 or 2 or 3 && row.Filled.All(c => char.IsLower(row[c][0]) && header[c].Length > 0 && !row[c].Any(char.IsAsciiDigit) && row[c].Length < 20);
