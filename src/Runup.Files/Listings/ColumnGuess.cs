@@ -42,6 +42,11 @@ internal static class ColumnGuess
         }
 
         Settle(roles, told, body);
+        if (told.Count == 0 && !roles.Any(r => r is ColumnRole.Range or ColumnRole.Low or ColumnRole.High))
+        {
+            BareFigures.Settle(roles, body);
+        }
+
         return new Columns(roles, titles, headers.Count > 0 ? headers[0].Line : null) { LastHeaderLine = headers.Count > 0 ? headers.Max(h => h.Line) : null };
     }
 

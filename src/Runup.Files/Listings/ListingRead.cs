@@ -129,7 +129,7 @@ internal sealed class ListingRead
             choices = ChoiceText.ReadNames(text) is { Count: > 0 } named ? named : ChoiceText.ReadNames(draft[ColumnRole.Choices]);
             if (choices.Count > 0)
             {
-                Say(draft, ColumnRole.Range, $"{Quote.Of(text)} names choices without their values", "they are counted from 0; compare with the drive");
+                Say(draft, ColumnRole.Range, $"{Quote.Of(text.Replace('\n', ' '))} names choices without their values", "they are counted from 0; compare with the drive");
             }
         }
 
@@ -141,8 +141,8 @@ internal sealed class ListingRead
 
         if (choices.Count == 0 && range is null && text.Any(char.IsAsciiDigit) && text.Length > 1)
         {
-            var lone = habit.Read(text.Split(' ')[0]) is { } value ? new RangeText(value.Value, null, value.Decimals, null, "") : null;
-            Say(draft, ColumnRole.Range, $"{Quote.Of(text)} is neither a range nor choices", "a range such as `0.0 to 400.0 Hz`, or choices such as `0: kW 1: hp`, would do");
+            var lone = Patterns.HalfRange().Match(NumberHabit.HoldTogether(text)) is { Success: true } half && habit.Read(half.Groups["low"].Value) is { } value ? new RangeText(value.Value, null, value.Decimals, null, "") : null;
+            Say(draft, ColumnRole.Range, lone is null ? $"{Quote.Of(text)} is neither a range nor choices" : $"{Quote.Of(text)} gives one number only", lone is null ? "a range such as `0.0 to 400.0 Hz`, or choices such as `0: kW 1: hp`, would do" : "it is taken for the lowest value; the highest is left open");
             return (choices, lone);
         }
 

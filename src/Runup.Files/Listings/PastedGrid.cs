@@ -27,8 +27,9 @@ internal static partial class PastedGrid
         return pieces.Count(p => p.Pieces.Count >= 3) * 3 >= lines.Count ? Gaps(pieces) : Loose(lines);
     }
 
-    private static ListingGrid Loose(IEnumerable<(string Text, int Line)> lines) =>
-        new([new ListingRow(0, LooseLine.Header), .. lines.Where(l => !LooseLine.IsHeader(l.Text)).Select(l => LooseLine.Row(l.Line, l.Text))]);
+    private static ListingGrid Loose(IReadOnlyList<(string Text, int Line)> lines) => StackedCells.Read(lines) is { } stacked
+        ? stacked
+        : new([new ListingRow(0, LooseLine.Header), .. lines.Where(l => !LooseLine.IsHeader(l.Text)).Select(l => LooseLine.Row(l.Line, l.Text))]);
 
     private static ListingGrid Bars(IEnumerable<(string Text, int Line)> lines) =>
         new([.. from line in lines

@@ -16,6 +16,10 @@ internal static partial class Patterns
     [GeneratedRegex(@"(?<![\w.,])(?<low>[-+−–±]?\s?" + Number + @")\s*(?<unit>(?:[A-Za-zΩµ%‰°][A-Za-z/%·.]{0,6})?)\s*(?:\(\w[^)]*\)\s*)?" + Gap + @"\s*(?<high>[-+−–]?\s?" + Number + @")\s*(?<after>.*)$", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase | RegexOptions.ExplicitCapture | RegexOptions.Singleline, Patience)]
     internal static partial Regex Range();
 
+    /// <summary>The begin of a range whose end another parameter or a word gives.</summary>
+    [GeneratedRegex(@"^\s*(?<low>[-+−–]?\s?" + Number + @")\s*(?:[A-Za-zΩµ%‰°/]{0,6}\s*)" + Gap + @"\s*\S", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase | RegexOptions.ExplicitCapture, Patience)]
+    internal static partial Regex HalfRange();
+
     /// <summary>A number anywhere.</summary>
     [GeneratedRegex(@"(?<![\w.,])[-+−]?" + Number, RegexOptions.CultureInvariant, Patience)]
     internal static partial Regex AnyNumber();

@@ -115,7 +115,7 @@ public sealed class MeaningScorer
     {
         for (var i = 0; i < rows.Count; i++)
         {
-            if (rows[i].Number.ToUpperInvariant() is "6048H:1" or "6048H:2" or "6049H:1" or "6049H:2")
+            if (IsRamp(rows[i]))
             {
                 meaningOf[i] = meanings.FindIndex(m => m.Of.Setting == (rows[i].Number[3] == '8' ? Setting.AccelerationTime : Setting.DecelerationTime));
                 for (var j = 0; j < rows.Count; j++)
@@ -126,11 +126,13 @@ public sealed class MeaningScorer
         }
     }
 
+    private static bool IsRamp(ListedParameter row) => row.Number.ToUpperInvariant() is "6048H:1" or "6048H:2" or "6049H:1" or "6049H:2";
+
     private Suggestion Given(ListedParameter row, int i, int[] meaningOf, double[][] scores, Phrase? phrase)
     {
         var mine = meaningOf[i];
         var meaning = meanings[mine];
-        if (phrase is null)
+        if (phrase is null || IsRamp(row))
         {
             return new Suggestion(meaning.Of.Setting, 0.99, $"object {row.Number} of IEC 61800-7-201");
         }

@@ -176,6 +176,56 @@ public sealed class TableTests
             ]);
 
     [Fact]
+    public void Text_whose_cells_came_one_beneath_the_other_is_put_together_again() =>
+        Reading.Rows("""
+            104
+            Motor output
+            0.05 to 150.00
+            kW
+            4.00
+            131
+            Motor output stated in
+            0: kW
+            1: hp
+            0
+            105
+            Motor voltage
+            100 to 500 V
+            400
+            170
+            Acceleration
+            0.10 to 600.00 s
+            5.00
+            """, ListingKind.Pasted).Select(r => $"{r.Line} {r.Number} {r.Name} {Reading.Shown(r)}").ShouldBe([
+                "1 104 Motor output 0.05..150.00 kW x0.01 = 4.00 []",
+                "6 131 Motor output stated in ?..?  x? = 0 [0 kW, 1 hp]",
+                "11 105 Motor voltage 100..500 V x1 = 400 []",
+                "15 170 Acceleration 0.10..600.00 s x0.01 = 5.00 []",
+            ]);
+
+    [Fact]
+    public void Bare_figures_without_headings_are_told_apart_by_what_lies_between_what() =>
+        Reading.Rows("""
+            104,Motor output,kW,0.05,150.00,4.00,0.01
+            105,Motor voltage,V,100,500,400,1
+            106,Motor current,A,0.1,200.0,8.2,0.1
+            170,Acceleration time,s,0.10,600.00,5.00,0.01
+            """).Select(r => $"{r.Number} {r.Name} {Reading.Shown(r)}").ShouldBe([
+                "104 Motor output 0.05..150.00 kW x0.01 = 4.00 []",
+                "105 Motor voltage 100..500 V x1 = 400 []",
+                "106 Motor current 0.1..200.0 A x0.1 = 8.2 []",
+                "170 Acceleration time 0.10..600.00 s x0.01 = 5.00 []",
+            ]);
+
+    [Fact]
+    public void A_limit_that_another_parameter_gives_is_left_open_and_told()
+    {
+        var (rows, _, cautions) = Reading.Read("No.,Name,Range,Default\n150,Base frequency,10.0 to No. 151,50.0\n151,Highest,10.0 to 400.0 Hz,50.0\n");
+        Reading.Shown(rows[0]).ShouldBe("10.0..?  x0.1 = 50.0 []");
+        cautions.Single().ShouldContain("gives one number only; it is taken for the lowest value; the highest is left open");
+    }
+
+    [Fact]
     public void Bars_make_columns_and_rules_between_them_are_no_rows() =>
         Reading.Rows("""
             | No | Name | Range | Def |
