@@ -7,6 +7,9 @@ internal sealed class NameWords
     private const double RemarkLends = 0.45;
     private const double SpoilerCounts = 2.5;
 
+    // Acceleration time 3 is another than acceleration time.
+    private const double NumberCounts = 1.6;
+
     private readonly Dictionary<string, double> around = new(StringComparer.Ordinal);
     private readonly HashSet<string> heading = new(StringComparer.Ordinal);
     private readonly HashSet<string> own = new(StringComparer.Ordinal);
@@ -29,7 +32,7 @@ internal sealed class NameWords
             }
         }
 
-        foreign = [.. Own.Select(s => s.Readings.Any(r => reader.Spoils(r.Word)) ? SpoilerCounts * s.Weight : s.Readings.Any(r => heading.Contains(r.Word)) ? 0.5 * s.Weight : s.Weight)];
+        foreign = [.. Own.Select(s => s.Readings.Any(r => reader.Spoils(r.Word)) ? SpoilerCounts * s.Weight : s.Text is [>= '2' and <= '9'] ? NumberCounts * s.Weight : s.Readings.Any(r => heading.Contains(r.Word)) ? 0.5 * s.Weight : s.Weight)];
     }
 
     /// <summary>The words of the name itself.</summary>

@@ -9,6 +9,7 @@ public sealed class HandsTests
     [Theory]
     [InlineData("heron.csv")]
     [InlineData("plover.txt")]
+    [InlineData("wigeon.tsv")]
     public void Meanings_are_suggested_on_tables_that_the_vocabulary_was_fitted_to(string table) => Hold(table);
 
     [Theory]
@@ -17,6 +18,16 @@ public sealed class HandsTests
     [InlineData("smew.tsv")]
     [InlineData("crake.csv")]
     public void Meanings_are_suggested_on_tables_that_came_after_the_vocabulary(string table) => Hold(table);
+
+    [Fact]
+    public void What_is_easily_taken_for_a_setting_is_never_certain_even_where_the_setting_itself_is_missing()
+    {
+        var rows = Hands.Read("taken-for-settings.tsv", out _).Parameters;
+        rows.Count.ShouldBe(104);
+        var suggestions = Bars.Scorer.Suggest(rows);
+        rows.Where((_, i) => suggestions[i].Certainty >= Runup.Profiles.Suggestion.High).Select(r => r.Name).ShouldBeEmpty();
+        rows.Where((_, i) => suggestions[i].Setting is not null).Count().ShouldBeLessThan(30);
+    }
 
     [Fact]
     public void Three_hundred_rows_take_less_than_two_seconds()
