@@ -75,15 +75,17 @@ internal sealed record PlateReading(RatedPoint Point, IReadOnlyList<Assumption> 
 
     private static (double, Assumption?) Typical(Nameplate plate)
     {
-        var className = plate.EfficiencyClass ?? DefaultClass;
+        var isAmerican = plate.EfficiencyClass is null && plate.Frequency.Hertz == 60;
+        var className = plate.EfficiencyClass ?? (isAmerican ? EfficiencyClass.EnergyEfficient : DefaultClass);
         var what = plate.EfficiencyClass is null
-            ? $"efficiency (no class printed: {DefaultClass})"
+            ? $"efficiency (no class printed: {(isAmerican ? "energy efficient" : className)})"
             : $"efficiency (class {plate.EfficiencyClass})";
         if (EfficiencyClass.Nominal(className, plate.Output, plate.Poles, plate.Frequency) is { } nominal)
         {
             return (nominal.Value.Ratio, new Assumption(what, Percent(nominal.Value.Ratio), nominal.Source, nominal.FromMemory));
         }
 
+        className = isAmerican ? DefaultClass : className;
         return EfficiencyClass.Nominal(className, plate.Output, plate.Poles, ElectricalFrequency.FromHertz(50)) is { } at50
             ? (at50.Value.Ratio, new Assumption($"{what}, 50 Hz table for want of another", Percent(at50.Value.Ratio), at50.Source, at50.FromMemory))
             : (DefaultEfficiency, new Assumption("efficiency (no class table for this motor)", Percent(DefaultEfficiency), Assumption.CommonPractice, false));

@@ -10,18 +10,25 @@ namespace Runup.Engineering.Standards;
 /// the rows printed for those outputs. Elsewhere none.
 /// </remarks>
 [Source("iec-60034-30-1", "Tables of nominal efficiencies; interpolation coefficients")]
+[Source("nema-mg-1", "Tables 12-11 and 12-12")]
 public static class EfficiencyClass
 {
+    /// <summary>Name of the class of NEMA MG 1 Table 12-11.</summary>
+    public const string EnergyEfficient = "ENERGY EFFICIENT";
+
+    private const double KilowattsPerHorsepower = 0.74569987158227;
     private const double InterpolatedUpTo_kW = 200;
     private const string Source50 = "IEC 60034-30-1, 50 Hz";
     private const string Source60 = "IEC 60034-30-1, 60 Hz";
 
+    private static readonly Lazy<StandardTable> Nema1211 = new(() => StandardTable.Read("nema-mg1-12-11"));
+    private static readonly Lazy<StandardTable> Nema1212 = new(() => StandardTable.Read("nema-mg1-12-12"));
     private static readonly Lazy<StandardTable> Coefficients = new(() => StandardTable.Read("iec-60034-30-1-coefficients-50hz"));
     private static readonly Lazy<StandardTable> Efficiencies50 = new(() => StandardTable.Read("iec-60034-30-1"));
     private static readonly Lazy<StandardTable> Efficiencies60 = new(() => StandardTable.Read("iec-60034-30-1-60hz-ie3"));
 
     /// <summary>The nominal efficiency; null where the tables have none.</summary>
-    /// <param name="className">IE1, IE2, IE3 or IE4.</param>
+    /// <param name="className">IE1, IE2, IE3 or IE4; premium or energy efficient (NEMA MG 1, 60 Hz, enclosed).</param>
     /// <param name="output">Rated output.</param>
     /// <param name="poles">Poles, 2 to 8.</param>
     /// <param name="frequency">50 Hz or 60 Hz.</param>
@@ -34,6 +41,11 @@ public static class EfficiencyClass
             return null;
         }
 
+        if (name is "PREMIUM" or "NEMA PREMIUM" or EnergyEfficient)
+        {
+            return frequency.Hertz == 60 ? Nema(name == EnergyEfficient ? Nema1211.Value : Nema1212.Value, name == EnergyEfficient ? "12-11" : "12-12", kW, poles) : null;
+        }
+
         return frequency.Hertz switch
         {
             50 when kW > InterpolatedUpTo_kW => AboveInterpolation(name, kW, poles),
@@ -41,6 +53,16 @@ public static class EfficiencyClass
             60 => NearestRow(name, kW, poles),
             _ => null,
         };
+    }
+
+    // Enclosed motors; no interpolation: the tabulated horsepower next to the output by ratio, within a quarter.
+    private static Tabulated<Efficiency>? Nema(StandardTable table, string number, double kW, PoleCount poles)
+    {
+        double Away(string[] row) => Math.Abs(Math.Log(table.Number(row, "hp")!.Value * KilowattsPerHorsepower / kW));
+        var nearest = table.Rows.MinBy(Away)!;
+        return Away(nearest) < Math.Log(1.25) && table.Number(nearest, $"encl_{poles.Poles}p") is { } percent
+            ? Of(percent, $"NEMA MG 1 Table {number}", Certainty.Seen)
+            : null;
     }
 
     private static Tabulated<Efficiency>? Interpolated(string name, double kW, PoleCount poles)

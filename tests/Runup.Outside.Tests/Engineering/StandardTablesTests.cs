@@ -164,4 +164,42 @@ public sealed class StandardTablesTests
         // Read as a protection relay's table of curves.
         TripClass.Of("10")!.TripTime(current).Seconds.ShouldBe(seconds, 0.005);
     }
+
+    [Theory]
+    [InlineData("N", 7.5, 4, 1.6, 2.0, true)]
+    [InlineData("N", 6.3, 2, 1.5, 2.0, true)]
+    [InlineData("N", 110, 6, 1.0, 1.7, false)]
+    [InlineData("B", 7.457, 4, 1.65, 2.0, false)]
+    [InlineData("B", 74.57, 8, 1.25, 2.0, false)]
+    public void Design_letters_promise_torques(string letter, double kW, int poles, double starting, double breakdown, bool isSeen)
+    {
+        // IEC 60034-12 design N, 2 and 4 poles up to 16 kW read in a public table, the rest from memory; a band holds its upper end, not its lower.
+        // NEMA MG 1 12.38 and 12.39, designs A and B, 60 Hz: 10 hp 1800 rpm 165/200 %, 100 hp 900 rpm 125/200 %.
+        var limits = DesignLimits.Of(letter, ShaftPower.FromWatts(kW * 1000), PoleCount.FromPoles(poles), LineVoltage.FromVolts(460)).ShouldNotBeNull();
+        limits.LockedRotorTorque!.Value.Value.ShouldBe(starting, 1e-9);
+        limits.BreakdownTorque!.Value.Value.ShouldBe(breakdown, 1e-9);
+        (limits.Certainty == Certainty.Seen).ShouldBe(isSeen);
+    }
+
+    [Theory]
+    [InlineData(10, 230, 162)]
+    [InlineData(50, 460, 362)]
+    [InlineData(100, 575, 580)]
+    public void Design_B_has_a_largest_locked_rotor_current(double horsepower, double volts, double amperes) =>
+        // NEMA MG 1 12.35, read in a handbook page; other voltages than 230 V in inverse proportion, printed rounded.
+        DesignLimits.Of("B", ShaftPower.FromWatts(horsepower * Horsepower.Watts), PoleCount.FromPoles(4), LineVoltage.FromVolts(volts))!
+            .LockedRotorCurrent!.Value.Amperes.ShouldBe(amperes, 1);
+
+    [Theory]
+    [InlineData("premium", 10, 4, 91.7)]
+    [InlineData("NEMA Premium", 100, 2, 94.1)]
+    [InlineData("energy efficient", 10, 4, 89.5)]
+    [InlineData("energy efficient", 200, 6, 95.0)]
+    public void Efficiencies_of_NEMA(string name, double horsepower, int poles, double percent)
+    {
+        // NEMA MG 1-2018 Tables 12-12 and 12-11, enclosed, 60 Hz; agree with 10 CFR 431.25.
+        EfficiencyClass.Nominal(name, ShaftPower.FromWatts(horsepower * Horsepower.Watts), PoleCount.FromPoles(poles), ElectricalFrequency.FromHertz(60))
+            .ShouldNotBeNull().Value.Ratio.ShouldBe(percent / 100, 1e-9);
+        EfficiencyClass.Nominal(name, ShaftPower.FromWatts(horsepower * Horsepower.Watts), PoleCount.FromPoles(poles), ElectricalFrequency.FromHertz(50)).ShouldBeNull();
+    }
 }

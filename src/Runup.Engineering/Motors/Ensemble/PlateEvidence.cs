@@ -9,9 +9,14 @@ namespace Runup.Engineering.Motors.Ensemble;
 /// of constants leaves out; where the plate is exact, 1.5 % in place of all.
 /// </remarks>
 [Source("iec-60034-1", "schedule of tolerances")]
+[Source("iec-60034-12", "design N, minimum torques")]
 internal static class PlateEvidence
 {
     private const double LetterEdge = 0.03;
+    private const double LimitEdge = 0.08;
+
+    // A limit has one end; the other is out of reach.
+    private const double Beyond = 10;
 
     // What a circuit of constants leaves out: hand rounding in a textbook; saturated leakage and the like in a motor.
     private const double ExactModel = 0.015;
@@ -52,7 +57,33 @@ internal static class PlateEvidence
             Add((in MotorMember member) => member.BreakdownTorque, breakdown, 0.10, 0.25);
         }
 
+        Promised(plate, found);
         return found;
+    }
+
+    /// <summary>What the design letter promises and the plate does not print: least torques, largest current, each with an edge of 8 %.</summary>
+    private static void Promised(Nameplate plate, List<IEvidence> found)
+    {
+        if (DesignLimits.Of(plate.DesignLetter, plate.Output, plate.Poles, plate.Voltage) is not { } limits)
+        {
+            return;
+        }
+
+        if (limits.LockedRotorTorque is { } starting && Usable(plate.LockedRotorTorqueRatio) is null)
+        {
+            found.Add(new BandEvidence((in MotorMember member) => member.LockedRotorTorque, starting.Value, Beyond * starting.Value, LimitEdge));
+        }
+
+        if (limits.BreakdownTorque is { } breakdown && Usable(plate.BreakdownTorqueRatio) is null)
+        {
+            found.Add(new BandEvidence((in MotorMember member) => member.BreakdownTorque, breakdown.Value, Beyond * breakdown.Value, LimitEdge));
+        }
+
+        if (limits.LockedRotorCurrent is { } current && Usable(plate.LockedRotorCurrentRatio) is null && plate.CodeLetter is null)
+        {
+            var largest = current.Amperes / plate.Current.Amperes;
+            found.Add(new BandEvidence((in MotorMember member) => member.LockedRotorCurrent, largest / Beyond, largest, LimitEdge));
+        }
     }
 
     private static double? Usable(double? ratio) => ratio is > 0.1 and < 100 ? ratio : null;
