@@ -63,6 +63,7 @@ internal static class Verbs
         config.AddCommand<FirstRunCommand>("first-run")
             .WithDescription("Guided first run: you run the motor, each reading is held against what was predicted; goes on where it was cut off. Nothing is sent that could run it")
             .WithExample("first-run", "swp-101.job.yaml", "--by", "'A. Person'")
+            .WithExample("first-run", "swp-101.job.yaml", "--link", "tcp://192.168.1.40:502/1")
             .WithExample("first-run", "swp-101.job.yaml", "--again", "coupled-range");
         config.AddCommand<HandoverCommand>("handover")
             .WithDescription("The report (HTML, and PDF where a browser can print it), the file that restores the drive, and a label for the door")

@@ -27,10 +27,13 @@ internal sealed class Simulator : IAsyncDisposable
     }
 
     /// <summary>Off and on again, as its person does it.</summary>
-    internal async Task PowerCycle()
+    internal async Task PowerCycle() => (await Type("power-cycle")).ShouldBe("off and on again");
+
+    /// <summary>A line that its person types, and what comes of it.</summary>
+    internal async Task<string?> Type(string line)
     {
-        await process.StandardInput.WriteLineAsync("power-cycle");
+        await process.StandardInput.WriteLineAsync(line);
         await process.StandardInput.FlushAsync();
-        (await process.StandardError.ReadLineAsync()).ShouldBe("off and on again");
+        return await process.StandardError.ReadLineAsync();
     }
 }

@@ -25,12 +25,14 @@ internal sealed class FirstRunCommand : AsyncCommand<FirstRunSettings>
         var steps = FirstRunPlan.RunByPerson(task);
         var again = settings.AgainOf(steps);
 
+        var links = settings.Link is null ? null : settings.LinksFor(job);
         using var records = SiteRecords.Open(job.Folder);
         using var interruption = new Interruption(cancellationToken);
         var person = settings.AtPanel(interruption.Now);
-        person.Tell(FirstRunPage.Opening(job, steps, overLink: false));
+        person.Tell(FirstRunPage.Opening(job, steps, overLink: links is not null));
         await records.Append(job.Job.Tag, JobTaken.Of(job), CancellationToken.None);
-        var report = await new FirstRunByPerson(task, records, person, again, new Steps(person)).Typed(interruption.Token);
+        var run = new FirstRunByPerson(task, records, person, again, new Steps(person, links is not null));
+        var report = links is null ? await run.Typed(interruption.Token) : await run.Read(links, TimeProvider.System, interruption.Token);
         var story = RecordStory.Of(await records.Of(job.Job.Tag, CancellationToken.None));
         Show(job, steps, report, story, settings);
         return (int)Status(report, steps, story);
@@ -62,8 +64,16 @@ internal sealed class FirstRunCommand : AsyncCommand<FirstRunSettings>
     }
 
     /// <summary>A step has ended, and the person is told how.</summary>
-    private sealed class Steps(PersonAtPanel person) : IProgress<StepReport>
+    private sealed class Steps(PersonAtPanel person, bool showsReadings) : IProgress<StepReport>
     {
-        public void Report(StepReport value) => person.Tell($"{value.Outcome.ToUpperInvariant()}: {value.Title}{(value.Remark is null ? "" : $" {value.Remark}.")}");
+        public void Report(StepReport value)
+        {
+            if (showsReadings && value.Readings.Count > 0)
+            {
+                StepPage.Readings(new Page(Console.Error), value.Readings);
+            }
+
+            person.Tell($"{value.Outcome.ToUpperInvariant()}: {value.Title}{(value.Remark is null ? "" : $" {value.Remark}.")}");
+        }
     }
 }

@@ -14,6 +14,7 @@ internal static class FirstRunJson
         json.WriteString("own_control_only", plan.OwnControlOnly);
         json.WriteBoolean("finished", report.Ending is FirstRunEnding.Finished);
         json.WriteString("why_not_finished", FirstRunPage.WhyNotFinished(report));
+        json.WriteString("run_source", report.RunSource);
         json.Array("steps", FirstRunPage.StoriesOf(plan, story), (j, s) =>
         {
             j.WriteStartObject();

@@ -18,8 +18,7 @@ internal static class FirstRunPage
             {who}, and {readings}: it does not run the motor from this terminal, where nobody could hold it with a deadline of 0.3 s, and so it need not be proved that the drive stops when the bus is lost.
             {SafetyWords.WhoDecides}
             {SafetyWords.BeforeTerminals}
-            Answer each question for a reading with
-            {PersonAtPanel.Answers}
+            {(overLink ? "q at any question stops: stop the motor first. All so far is kept, and the next call goes on." : $"Answer each question for a reading with\n{PersonAtPanel.Answers}")}
             """;
     }
 
@@ -45,6 +44,11 @@ internal static class FirstRunPage
         }
 
         page.Line($"All readings stand in the handover, beside what was expected. {SafetyWords.WhoDecides}");
+        if (report.RunSource is { } source)
+        {
+            page.Line($"Run commands now come from: {source}.");
+        }
+
         if (WhyNotFinished(report) is { } why)
         {
             page.Line($"NOT FINISHED: {why}.");

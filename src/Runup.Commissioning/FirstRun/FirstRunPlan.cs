@@ -133,7 +133,7 @@ public sealed record FirstRunPlan(IReadOnlyList<FirstRunStep> Steps, RunLimits L
     }
 
     private static FirstRunStep.Watched Watch(string id, string how, double hz, Rotation rotation, IReadOnlyList<ToConfirm> first) =>
-        new(id, $"The machine is {how} at {Hz(hz)} Hz from its own control; Runup reads.",
+        new(id, $"The machine is {how} at {Hz(hz)} Hz from its own control, with readings.",
             [.. first.Select(c => c with { Step = id }), Clear(id), new("steady-from-own-control", $"It is {(rotation == Rotation.Reverse ? how : "running")} steadily at {Hz(hz)} Hz from its own control.", id)], hz, rotation);
 
     private static FirstRunStep.Steady Step(string id, IReadOnlyList<double> frequencies, Coupling coupling, IReadOnlyList<ToConfirm> checks, Rotation rotation = Rotation.Forward)

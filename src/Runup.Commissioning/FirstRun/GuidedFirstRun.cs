@@ -23,27 +23,22 @@ public sealed class GuidedFirstRun(FirstRunTask task, IDriveLinks links, IRecord
             return Report(new FirstRunEnding.RefusedForSafety(why), null);
         }
 
-        switch (await links.Open(cancellation))
+        var (drive, lost) = await KnownDrive.Open(links, cancellation);
+        if (drive is null)
         {
-            case LinkOpening.Failed failed:
-                return Report(new FirstRunEnding.LinkFailed(failed.Why), null);
-            case LinkOpening.Opened opened:
-                await using (opened.Link)
-                {
-                    var (identity, lost) = await EntrySession.WhoIs(opened.Link, cancellation);
-                    return lost is null
-                        ? await On(new(task, Plan, opened.Link, identity, records, person, time), cancellation)
-                        : Report(new FirstRunEnding.LinkFailed(lost), null);
-                }
+            return Report(new FirstRunEnding.LinkFailed(lost), null);
+        }
 
-            default:
-                throw new InvalidOperationException("The set of openings is closed.");
+        await using (drive.Link)
+        {
+            return await On(new(task, Plan, drive.Link, drive.Identity, records, person, time), cancellation);
         }
     }
 
     private async Task<string?> WhyNot(CancellationToken cancellation)
     {
-        return task.WhyNotTurned is { } why ? why : EntryHistory.Of(await records.Of(task.Tag, cancellation)).Open is not null ? "an entry was cut off; finish it first" : null;
+        var open = EntryHistory.Of(await records.Of(task.Tag, cancellation)).Open;
+        return task.WhyNotTurned ?? (open is null ? null : "an entry was cut off; finish it first");
     }
 
     private async Task<FirstRunReport> On(FirstRunSession session, CancellationToken cancellation)

@@ -21,10 +21,22 @@ internal static class RampsStep
         ending ??= await run.Stop();
         hold.Release(HoldEnd.StepDone);
         await session.Keep(step.Id, run.Samples);
-        return ending is null ? await Compare(session, step, run, plateau, stopAt) : session.Ending(step, ending);
+        if (ending is not null)
+        {
+            return session.Ending(step, ending);
+        }
+
+        var stopped = run.Samples.First(s => s.At >= stopAt && (Standstill.Is(s.Status) || s == run.Samples[^1])).At - stopAt;
+        return await Compare(session, step, run.Samples, plateau.Reached, stopped);
     }
 
-    private static async Task<StepEnding> Compare(FirstRunSession session, FirstRunStep.Ramps step, HeldRun run, Plateau plateau, TimeSpan stopAt)
+    /// <summary>Holds a run-up and stop against the rehearsal.</summary>
+    /// <param name="session">The first run.</param>
+    /// <param name="step">The step.</param>
+    /// <param name="samples">What was read all along.</param>
+    /// <param name="reached">From the run command to the frequency asked for, or null.</param>
+    /// <param name="stopped">From the stop command to standstill.</param>
+    public static async Task<StepEnding> Compare(FirstRunSession session, FirstRunStep.Ramps step, IReadOnlyList<RunSample> samples, TimeSpan? reached, TimeSpan stopped)
     {
         var predicted = session.Task.Predictions.Ramp(step.FrequencyHz, step.Coupling);
         if (predicted is not null)
@@ -32,15 +44,14 @@ internal static class RampsStep
             await session.Records.Append(session.Task.Tag, new RecordBody.Trend(step.Id, predicted.Columns, predicted.Rows, Predicted: true), CancellationToken.None);
         }
 
-        var stopped = run.Samples.First(s => s.At >= stopAt && (Standstill.Is(s.Status) || s == run.Samples[^1])).At - stopAt;
         var outside = new List<string>();
         foreach (var (reading, name, unit, expected) in RampReadings.All)
         {
             double? measured = reading switch
             {
-                RampReading.PeakCurrent => run.Samples.Max(s => s.Status.OutputCurrentA),
-                RampReading.PeakDcBus => run.Samples.Max(s => s.Status.DcBusV),
-                RampReading.TimeToSpeed => plateau.Reached?.TotalSeconds,
+                RampReading.PeakCurrent => samples.Max(s => s.Status.OutputCurrentA),
+                RampReading.PeakDcBus => samples.Max(s => s.Status.DcBusV),
+                RampReading.TimeToSpeed => reached?.TotalSeconds,
                 RampReading.TimeToStop => stopped.TotalSeconds,
                 _ => throw new InvalidOperationException("The set of readings is closed."),
             };

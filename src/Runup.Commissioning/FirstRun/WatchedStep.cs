@@ -10,7 +10,11 @@ internal static class WatchedStep
     private const int Rounds = 5;
     private static readonly TimeSpan Pace = TimeSpan.FromMilliseconds(200);
 
-    public static async Task<StepEnding> Run(FirstRunSession session, FirstRunStep.Watched step, CancellationToken cancellation)
+    public static async Task<StepEnding> Run(FirstRunSession session, FirstRunStep.Watched step, CancellationToken cancellation) =>
+        await At(session, step, step.FrequencyHz, step.Rotation, Coupling.Coupled, cancellation) ?? new StepEnding.Passed();
+
+    /// <summary>Reads at steady running; the step's ending where it can't go on, null where all lies within.</summary>
+    public static async Task<StepEnding?> At(FirstRunSession session, FirstRunStep step, double frequencyHz, Rotation rotation, Coupling coupling, CancellationToken cancellation)
     {
         List<DriveStatus> read = [];
         while (read.Count < Rounds)
@@ -36,14 +40,14 @@ internal static class WatchedStep
         {
             var values = read.Select(of).OfType<double>().ToList();
             // A drive shows its output frequency without a sign, speed and torque with one.
-            var asked = step.Rotation == Rotation.Reverse && kind != ReadingKind.OutputFrequency ? -step.FrequencyHz : step.FrequencyHz;
-            var expected = session.Task.Predictions.Steady(kind, asked, Coupling.Coupled);
-            if (await session.Take(step.Id, $"{name} at {step.FrequencyHz:0.##} Hz", unit, expected, values.Count == 0 ? null : values.Average()))
+            var asked = rotation == Rotation.Reverse && kind != ReadingKind.OutputFrequency ? -frequencyHz : frequencyHz;
+            var expected = session.Task.Predictions.Steady(kind, asked, coupling);
+            if (await session.Take(step.Id, $"{name} at {frequencyHz:0.##} Hz", unit, expected, values.Count == 0 ? null : values.Average()))
             {
                 outside.Add(name);
             }
         }
 
-        return outside.Count == 0 ? new StepEnding.Passed() : new StepEnding.Failed($"outside what is expected: {string.Join(", ", outside)}");
+        return outside.Count == 0 ? null : new StepEnding.Failed($"outside what is expected: {string.Join(", ", outside)}");
     }
 }

@@ -10,11 +10,12 @@ internal sealed class CuttableWire : IAsyncDisposable
     private readonly CancellationTokenSource ended = new();
     private readonly IPEndPoint far;
     private readonly Task accepting;
+    private readonly Action<byte[]>? sent;
     private volatile bool cut;
 
-    internal CuttableWire(IPEndPoint far)
+    internal CuttableWire(IPEndPoint far, Action<byte[]>? sent = null)
     {
-        this.far = far;
+        (this.far, this.sent) = (far, sent);
         listener.Start();
         accepting = Accept();
     }
@@ -41,8 +42,8 @@ internal sealed class CuttableWire : IAsyncDisposable
                 var near = await listener.AcceptTcpClientAsync(ended.Token);
                 var there = new TcpClient();
                 await there.ConnectAsync(far, ended.Token);
-                passing.Add(Pass(near, there));
-                passing.Add(Pass(there, near));
+                passing.Add(Pass(near, there, sent));
+                passing.Add(Pass(there, near, null));
             }
         }
         catch (Exception e) when (e is OperationCanceledException or SocketException or ObjectDisposedException)
@@ -51,13 +52,14 @@ internal sealed class CuttableWire : IAsyncDisposable
         }
     }
 
-    private async Task Pass(TcpClient from, TcpClient to)
+    private async Task Pass(TcpClient from, TcpClient to, Action<byte[]>? seen)
     {
         var bytes = new byte[512];
         try
         {
             while (await from.GetStream().ReadAsync(bytes, ended.Token) is > 0 and var count)
             {
+                seen?.Invoke(bytes[..count]);
                 if (!cut)
                 {
                     await to.GetStream().WriteAsync(bytes.AsMemory(0, count), ended.Token);

@@ -26,6 +26,49 @@ public sealed class FirstRunByPerson(FirstRunTask task, IRecords records, IPerso
     public async Task<FirstRunReport> Typed(CancellationToken cancellation) =>
         await WhyNot(cancellation) is { } refusal ? Report(refusal, null) : await Steps(new TypedReadings(task, book, person, records), cancellation);
 
+    /// <summary>Reads them over a link, over which nothing else is sent.</summary>
+    public async Task<FirstRunReport> Read(IDriveLinks links, TimeProvider time, CancellationToken cancellation)
+    {
+        if (await WhyNot(cancellation) is { } refusal)
+        {
+            return Report(refusal, null);
+        }
+
+        var (drive, lost) = await KnownDrive.Open(links, cancellation);
+        if (drive is null)
+        {
+            return Report(new FirstRunEnding.LinkFailed(lost), null);
+        }
+
+        await using (drive.Link)
+        {
+            return await On(new(task, Plan, new ReadingOnly(drive.Link), drive.Identity, records, new NobodyHolds(person), time, book), cancellation);
+        }
+    }
+
+    private async Task<FirstRunReport> On(FirstRunSession session, CancellationToken cancellation)
+    {
+        if (await LinkReadings.ReadAll(session, cancellation) is { } lost)
+        {
+            return Report(new FirstRunEnding.LinkFailed(lost), null);
+        }
+
+        var differing = task.Sheet.Lines.Except(task.SourcesBesidePanel).Where(l => session.Held[l.Number] != l.Raw).Select(l => l.Number).ToList();
+        if (differing.Count > 0 && await Accepted($"the drive does not hold the sheet ({string.Join(", ", differing)})", cancellation) is { } refused)
+        {
+            return Report(refused, null);
+        }
+
+        var report = await Steps(new LinkReadings(session, person), cancellation);
+        if (report.Ending is not FirstRunEnding.LinkFailed)
+        {
+            // The person may have set something at the panel. Without an answer it is not known who has control.
+            await SetUpStep.ReadAll(session, CancellationToken.None);
+        }
+
+        return report with { RunSource = await Control.Leave(task.Tag, task.Profile, task.Size, session.Held, records) };
+    }
+
     private async Task<FirstRunReport> Steps(IReadings readings, CancellationToken cancellation)
     {
         var history = StepHistory.Of(await records.Of(task.Tag, cancellation)).Without(again);
@@ -57,10 +100,13 @@ public sealed class FirstRunByPerson(FirstRunTask task, IRecords records, IPerso
             return new FirstRunEnding.RefusedForSafety(coupled);
         }
 
-        return WhyUnproved(await records.Of(task.Tag, cancellation)) is { } why && await Confirming.All([OnUnproved(why)], task.Tag, person, records, null, cancellation) is { } unconfirmed
+        return WhyUnproved(await records.Of(task.Tag, cancellation)) is { } why ? await Accepted(why, cancellation) : null;
+    }
+
+    private async Task<FirstRunEnding?> Accepted(string why, CancellationToken cancellation) =>
+        await Confirming.All([OnUnproved(why)], task.Tag, person, records, null, cancellation) is { } unconfirmed
             ? new FirstRunEnding.RefusedForSafety($"{why}; {unconfirmed}")
             : null;
-    }
 
     private static ToConfirm OnUnproved(string why) =>
         new(Unproved, $"{char.ToUpperInvariant(why[0])}{why[1..]}: nobody knows on which settings the motor would run. To go on all the same is your decision; say why.", "before-first-run", NeedsNote: true);
