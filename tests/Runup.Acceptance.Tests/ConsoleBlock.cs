@@ -19,10 +19,10 @@ internal sealed record ConsoleBlock(string Call, string Shown)
 
     /// <summary>What a person types in it, a line for each question.</summary>
     internal string Answers => string.Concat(
-        from line in Shown.Split('\n')
+        from line in Shown.Split('\n').Select(l => l + " ") // A page keeps no blanks at the ends of lines, where an answer is empty.
         from prompt in Prompts
         where line.Contains(prompt, StringComparison.Ordinal)
-        select line[(line.IndexOf(prompt, StringComparison.Ordinal) + prompt.Length)..] + "\n");
+        select line[(line.IndexOf(prompt, StringComparison.Ordinal) + prompt.Length)..].Trim() + "\n");
 
     internal void ShouldBePrintedBy(Run run)
     {

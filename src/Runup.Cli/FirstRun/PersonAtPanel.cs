@@ -65,7 +65,7 @@ internal sealed class PersonAtPanel(string name, Typing typing, Action quit) : I
             var words = answer.Split((char[]?)null, 2, StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries);
             switch (words)
             {
-                case []:
+                case [] or [var _] when words.Length == 0 || Is(words[0], "yes"):
                     return null;
                 case [var s, var why] when Is(s, "s") && step.MayBeLeftOut:
                     return why;

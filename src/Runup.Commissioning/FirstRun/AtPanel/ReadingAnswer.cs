@@ -58,7 +58,7 @@ internal abstract record ReadingAnswer
             return new Unclear($"{first[0]} is no unit of it; in {unit}, please");
         }
 
-        return QuantityText.ReadSi(dimension, $"{number} {spelling ?? unit}") switch
+        return QuantityText.ReadSi(dimension, number.Length == 0 ? text : $"{number} {spelling ?? unit}") switch
         {
             Reading<double>.Problem problem => new Unclear($"{problem.Found}; {problem.WouldDo}"),
             Reading<double>.Value when instrument.Length is > 0 and < ShortestInstrument => new Unclear($"'{instrument}' is not understood; a number in {unit}, and behind it with what it was read, such as: 14,2 clamp meter"),

@@ -38,7 +38,7 @@ internal sealed class TypedReadings(FirstRunTask task, StepBook book, IPersonAtP
                 _ => task.Predictions.Steady(kind, frequencyHz, coupling),
             };
             var unsigned = rotation == Rotation.Reverse && (kind == ReadingKind.Speed || (kind == ReadingKind.Torque && !lowers));
-            asked.Add(new($"{name} at {frequencyHz.ToString("0.##", CultureInfo.InvariantCulture)} Hz", unit, expected, Display, above => LookFirst.At(kind, above, coupling), unsigned));
+            asked.Add(new($"{name} at {frequencyHz.ToString("0.##", CultureInfo.InvariantCulture)} Hz", unit, expected, Display, above => LookFirst.At(kind, above, coupling), unsigned) { EndsAbove = kind is ReadingKind.OutputCurrent or ReadingKind.DcBusVoltage });
         }
 
         return await Ask(step, asked, cancellation) ?? Judged(asked);
@@ -75,7 +75,7 @@ internal sealed class TypedReadings(FirstRunTask task, StepBook book, IPersonAtP
         return new StepEnding.Passed();
     }
 
-    /// <summary>Asks for readings one after another, back where the person wants to; those of a step that was cut off are not asked again. Its ending where the drive tripped.</summary>
+    /// <summary>Asks for readings one after another, back where the person wants to; those of a step that was cut off are not asked again. Its ending where the drive tripped, or where the motor should not run on.</summary>
     private async Task<StepEnding?> Ask(FirstRunStep step, IReadOnlyList<ToRead> asked, CancellationToken cancellation)
     {
         var (place, cameBack) = (0, false);
@@ -97,6 +97,11 @@ internal sealed class TypedReadings(FirstRunTask task, StepBook book, IPersonAtP
                     break;
                 case ReadingAnswer.Shows shows:
                     await Keep(step, asked[place], shows.Value, shows.From);
+                    if (asked[place].EndsAbove && shows.Value > asked[place].Expected.High)
+                    {
+                        return Judged(asked);
+                    }
+
                     (place, cameBack) = (place + 1, false);
                     break;
                 default:
@@ -155,5 +160,9 @@ internal sealed class TypedReadings(FirstRunTask task, StepBook book, IPersonAtP
 
     private static Expected Mirrored(Expected expected) => new(-expected.Value, -expected.High, -expected.Low);
 
-    private sealed record ToRead(string Quantity, string Unit, Expected Expected, string From, Func<bool, string> LookAt, bool Unsigned = false);
+    private sealed record ToRead(string Quantity, string Unit, Expected Expected, string From, Func<bool, string> LookAt, bool Unsigned = false)
+    {
+        /// <summary>Whether a motor should not run on, while more is read, where this is too high.</summary>
+        public bool EndsAbove { get; init; }
+    }
 }
