@@ -1,4 +1,5 @@
 using Runup.Cli.Checks;
+using Runup.Cli.Comparison;
 using Runup.Cli.Demo;
 using Runup.Cli.Entry;
 using Runup.Cli.FirstRun;
@@ -65,6 +66,10 @@ internal static class Verbs
             .WithExample("first-run", "swp-101.job.yaml", "--by", "'A. Person'")
             .WithExample("first-run", "swp-101.job.yaml", "--link", "tcp://192.168.1.40:502/1")
             .WithExample("first-run", "swp-101.job.yaml", "--again", "coupled-range");
+        config.AddCommand<CompareCommand>("compare")
+            .WithDescription("Two states of drives side by side: from the factory, as planned, as found, as left, a restore file, a table, or a drive asked now; what differs, and what it does")
+            .WithExample("compare", "swp-101.job.yaml:as-found", "swp-101.job.yaml:plan")
+            .WithExample("compare", "swp-101.job.yaml:as-left", "tcp://192.168.1.40:502/1");
         config.AddCommand<HandoverCommand>("handover")
             .WithDescription("The report (HTML, and PDF where a browser can print it), the file that restores the drive, and a label for the door")
             .WithExample("handover", "swp-101.job.yaml")

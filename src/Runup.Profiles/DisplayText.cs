@@ -33,7 +33,7 @@ public static class DisplayText
 
     /// <summary>Reads what a person saw on the display.</summary>
     /// <param name="parameter">The parameter.</param>
-    /// <param name="text">The digits (decimal point or comma), the choice, or the choice's number.</param>
+    /// <param name="text">The digits (decimal point or comma) with or without the unit, the choice, or the choice's number.</param>
     /// <param name="values">What the drive holds, which may choose the unit.</param>
     public static DisplayReading Read(Parameter parameter, string text, ParameterValues values)
     {
@@ -42,7 +42,7 @@ public static class DisplayText
         {
             ParameterForm.Choices c => ReadChoice(c, trimmed),
             ParameterForm.Numeric n when n.Specials.FirstOrDefault(s => Same(s.Label, trimmed)) is { } special => new DisplayReading.Value(special.Raw),
-            ParameterForm.Numeric n => ReadDigits(n, trimmed, values),
+            ParameterForm.Numeric n => ReadDigits(n, WithoutUnit(trimmed, Unit(parameter, values)), values),
             _ => throw new InvalidOperationException("Every form of parameter is told apart."),
         };
     }
@@ -68,6 +68,9 @@ public static class DisplayText
     private static string Unnamed(long raw) => string.Create(CultureInfo.InvariantCulture, $"<{raw}>");
 
     private static bool Same(string label, string text) => label.Length > 0 && string.Equals(label, text, StringComparison.OrdinalIgnoreCase);
+
+    private static string WithoutUnit(string text, string? unit) =>
+        unit is not null && text.EndsWith(unit, StringComparison.OrdinalIgnoreCase) ? text[..^unit.Length].TrimEnd() : text;
 
     private static DisplayReading ReadChoice(ParameterForm.Choices form, string text)
     {

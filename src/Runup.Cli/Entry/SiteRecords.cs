@@ -1,4 +1,6 @@
+using Runup.Cli.Survey;
 using Runup.Cli.Terminal;
+using Runup.Commissioning.Handover;
 using Runup.Store;
 
 namespace Runup.Cli.Entry;
@@ -11,4 +13,22 @@ internal static class SiteRecords
         StoreOpening.Opened opened => opened.Records,
         var not => throw new Complaint(ExitStatus.BadInput, $"runup: the record of {folder} can't be used: {not.What}"),
     };
+
+    /// <summary>What the record tells of a set, without a change to it; of a site without record, nothing.</summary>
+    internal static async Task<RecordStory> StoryOf(LoadedJob job, CancellationToken cancellation)
+    {
+        switch (SqliteRecords.Open(job.Folder, TimeProvider.System, StoreUse.ReadOnly))
+        {
+            case StoreOpening.Opened opened:
+                using (opened.Records)
+                {
+                    return RecordStory.Of(await opened.Records.Of(job.Job.Tag, cancellation));
+                }
+
+            case StoreOpening.Absent:
+                return new RecordStory();
+            case var not:
+                throw new Complaint(ExitStatus.BadInput, $"runup: the record of {job.Folder} can't be used: {not.What}");
+        }
+    }
 }

@@ -2,9 +2,7 @@ using Runup.Cli.DriveProfiles;
 using Runup.Cli.Terminal;
 using Runup.Commissioning.Checks;
 using Runup.Commissioning.Survey;
-using Runup.Files;
 using Runup.Files.Jobs;
-using Runup.Files.Profiles;
 using Runup.Profiles;
 
 namespace Runup.Cli.Survey;
@@ -58,23 +56,9 @@ internal sealed record LoadedJob(string Path, string Text, Job Job, DriveProfile
         };
 
         var folder = System.IO.Path.GetDirectoryName(System.IO.Path.GetFullPath(path))!;
-        var profile = ProfileFor(read.Job.Drive.Profile.Value, folder, path, read.Text);
-        var size = profile.FindSize(read.Job.Drive.Size.Value)
-            ?? throw new Complaint(ExitStatus.BadInput, $"{Place(path, read.Text, "size")} drive.size: {profile.Title} has no size '{read.Job.Drive.Size.Value}'; one of its sizes would do: {string.Join(", ", profile.Sizes.Select(s => s.Name))}");
+        var profile = NamedProfile.Read(read.Job.Drive.Profile.Value, folder, $"{Place(path, read.Text, "profile")} drive.profile");
+        var size = NamedProfile.Size(profile, read.Job.Drive.Size.Value, $"{Place(path, read.Text, "size")} drive.size");
         return new LoadedJob(path, read.Text, read.Job, profile, size);
-    }
-
-    private static DriveProfile ProfileFor(string name, string folder, string path, string text)
-    {
-        if (name.AsSpan().IndexOfAny('/', '\\') >= 0 || name.Contains("..", StringComparison.Ordinal))
-        {
-            throw new Complaint(ExitStatus.BadInput, $"{Place(path, text, "profile")} drive.profile: '{name}' is not a name; the name of a profile, without a folder, would do");
-        }
-
-        var found = ProfileFolders.Find(folder, name)
-            ?? throw new Complaint(ExitStatus.BadInput, $"{Place(path, text, "profile")} drive.profile: there is no profile '{name}' in the site's folder, its drives/ or the product's; one of these would do: {string.Join(", ", ProfileFolders.Known(folder))}");
-        var problems = new Problems(found);
-        return ProfileReader.ReadFile(found, problems) ?? throw new Complaint(ExitStatus.BadInput, problems.InOrder().Select(p => p.ToString()));
     }
 
     /// <summary>Where a key of the drive's part stands, for a message that only the profile could give rise to.</summary>

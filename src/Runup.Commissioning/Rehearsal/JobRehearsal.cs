@@ -26,8 +26,12 @@ public static class JobRehearsal
 
     /// <summary>Start to the highest frequency, two seconds there, stop; a hoist the same lowering; null where motor or load are not known well enough.</summary>
     public static RehearsalOutcome? Of(JobContext context, SettingsPlan plan, DriveProfile profile, DriveSize size, IProgress<double>? progress = null, CancellationToken cancellation = default) =>
+        With(context, Held(plan, profile, size), progress, cancellation);
+
+    /// <summary>The same with whatever settings the drive holds.</summary>
+    public static RehearsalOutcome? With(JobContext context, SettingSet held, IProgress<double>? progress = null, CancellationToken cancellation = default) =>
         RehearsalSystem.Of(context) is { } system
-            ? Run(system, Held(plan, profile, size), context.Job.Operation.MaximumFrequency.Value, GoesBothWays(context), progress, cancellation)
+            ? Run(system, held, context.Job.Operation.MaximumFrequency.Value, GoesBothWays(context), progress, cancellation)
             : null;
 
     internal static RehearsalOutcome To(DriveSystem system, SettingSet held, ElectricalFrequency frequency) => Run(system, held, frequency, bothWays: false, null, default);

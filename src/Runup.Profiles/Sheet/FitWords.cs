@@ -1,4 +1,3 @@
-using System.Globalization;
 using Runup.Settings;
 
 namespace Runup.Profiles;
@@ -14,14 +13,8 @@ public static class FitWords
     {
         Fit.Exact => null,
         Fit.Rounded r when Math.Abs(r.GivenSi - r.WantedSi) <= WorthSaying * Math.Abs(r.WantedSi) => null,
-        Fit.Rounded r => $"rounded by the drive from {Shown(setting, r.WantedSi)} to {Shown(setting, r.GivenSi)}",
-        Fit.OutOfRange o => $"differs: {Shown(setting, o.WantedSi)} is wanted, the drive goes only to {Shown(setting, o.GivenSi)}",
+        Fit.Rounded r => $"rounded by the drive from {SettingText.Number(setting, r.WantedSi)} to {SettingText.Number(setting, r.GivenSi)}",
+        Fit.OutOfRange o => $"differs: {SettingText.Number(setting, o.WantedSi)} is wanted, the drive goes only to {SettingText.Number(setting, o.GivenSi)}",
         _ => throw new InvalidOperationException("Every fit is told apart."),
     };
-
-    private static string Shown(Setting setting, double si)
-    {
-        var (unit, siPerUnit) = setting.Form is SettingForm.Numeric n ? (n.Unit is "1" ? "" : " " + n.Unit, n.SiPerUnit) : ("", 1);
-        return string.Create(CultureInfo.InvariantCulture, $"{si / siPerUnit:G6}{unit}");
-    }
 }

@@ -10,8 +10,6 @@ public sealed class CodecProperties
 {
     private static DriveProfile Profile(bool plain) => plain ? Makes.Plain : Makes.Indexed;
 
-    private static IEnumerable<Parameter> Kept(bool plain) => Profile(plain).Parameters.Where(p => p.IsKept);
-
     [Fact]
     public void Every_value_of_every_parameter_comes_back_from_display_and_registers()
     {
@@ -30,7 +28,7 @@ public sealed class CodecProperties
     [Property(MaxTest = 500)]
     public void Whatever_a_drive_holds_its_settings_enter_the_same_values_again(bool plain, int seed)
     {
-        var held = AnyValues(plain, seed);
+        var held = AnyValues.Of(Profile(plain), seed);
         var settings = SettingsReader.Read(Profile(plain), Makes.Size, held);
         var lines = Sheet.For(Profile(plain), Makes.Size, settings, held);
         foreach (var line in lines.Where(l => l.Raw is not null && !IsSpeedChange(l.Parameter!)))
@@ -43,8 +41,8 @@ public sealed class CodecProperties
     [Property(MaxTest = 500)]
     public void A_sheet_entered_into_another_drive_says_the_same_settings(bool plain, int seed, int other)
     {
-        var settings = SettingsReader.Read(Profile(plain), Makes.Size, AnyValues(plain, seed));
-        var before = AnyValues(plain, other);
+        var settings = SettingsReader.Read(Profile(plain), Makes.Size, AnyValues.Of(Profile(plain), seed));
+        var before = AnyValues.Of(Profile(plain), other);
         var lines = Sheet.For(Profile(plain), Makes.Size, settings, before);
         var read = SettingsReader.Read(Profile(plain), Makes.Size, Sheet.After(lines, before));
         foreach (var line in lines.Where(l => l is { Raw: not null, Fit: Fit.Exact } && !IsSpeedChange(l.Parameter!)))
@@ -60,7 +58,7 @@ public sealed class CodecProperties
     public void No_value_is_ever_entered_that_the_drive_does_not_take(bool plain, int seed, NormalFloat factor)
     {
         // Plans far beyond any range, too.
-        var settings = SettingsReader.Read(Profile(plain), Makes.Size, AnyValues(plain, seed));
+        var settings = SettingsReader.Read(Profile(plain), Makes.Size, AnyValues.Of(Profile(plain), seed));
         var stretched = settings.Aggregate(SettingSet.Empty, (set, pair) => pair.Value is SettingValue.Number n && double.IsFinite(n.Si * factor.Get) ? set.With(pair.Key, n.Si * factor.Get) : set.With(pair.Key, pair.Value));
         foreach (var line in Sheet.For(Profile(plain), Makes.Size, stretched, Makes.Defaults(Profile(plain))))
         {
@@ -119,16 +117,4 @@ public sealed class CodecProperties
         (SettingValue.Number x, SettingValue.Number y) => Math.Abs(x.Si - y.Si) <= 1e-6 * Math.Max(1, Math.Abs(y.Si)),
         _ => a == b,
     };
-
-    private static ParameterValues AnyValues(bool plain, int seed)
-    {
-        var random = new Random(seed);
-        return Kept(plain).Aggregate(Makes.Defaults(Profile(plain)), (values, p) => values.With(p.Number, p.Form switch
-        {
-            ParameterForm.Choices c => c.Values[random.Next(c.Values.Count)].Raw,
-            ParameterForm.Numeric n when n.Specials.Count > 0 && random.Next(4) == 0 => n.Specials[random.Next(n.Specials.Count)].Raw,
-            ParameterForm.Numeric n => random.NextInt64(n.Low, n.High + 1),
-            _ => 0,
-        }));
-    }
 }

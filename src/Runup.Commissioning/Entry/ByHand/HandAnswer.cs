@@ -40,7 +40,7 @@ internal abstract record HandAnswer
     }
 
     private static HandAnswer Shown(Parameter parameter, string text, DriveSize size, ParameterValues values) =>
-        DisplayText.Read(parameter, WithoutUnit(text, DisplayText.Unit(parameter, values)), values) switch
+        DisplayText.Read(parameter, text, values) switch
         {
             DisplayReading.Value value when parameter.Accepts(value.Raw, size) => new Shows(value.Raw),
             _ => new Unclear($"\"{text}\" it can't show: {CouldShow(parameter, size, values)}."),
@@ -59,9 +59,6 @@ internal abstract record HandAnswer
         var words = form.Specials.Where(s => s.Label.Length > 0).Select(s => $" or {s.Label}");
         return $"of size {size.Name} it shows {DisplayText.Of(parameter, range.Low, values)} to {DisplayText.Of(parameter, range.High, values)}{unit}{steps}{string.Concat(words)}";
     }
-
-    private static string WithoutUnit(string text, string? unit) =>
-        unit is not null && text.EndsWith(unit, StringComparison.OrdinalIgnoreCase) ? text[..^unit.Length].TrimEnd() : text;
 
     private static bool IsLabel(Parameter parameter, string text)
     {
