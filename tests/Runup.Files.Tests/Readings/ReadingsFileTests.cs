@@ -55,4 +55,16 @@ public sealed class ReadingsFileTests
     [Fact]
     public void A_file_that_is_not_there_is_said() =>
         ReadingsFile.Read("/nowhere/a.readings.csv").ShouldBeOfType<ReadingsText.Faulty>().Problems.ShouldHaveSingleItem().Found.ShouldBe("there is no such file");
+
+    [Fact]
+    public void The_page_names_every_column_and_its_example_is_read()
+    {
+        var page = File.ReadAllText(Path.Combine(AppContext.BaseDirectory, "readings-file.md")).ReplaceLineEndings("\n");
+        foreach (var column in ReadingsFile.Columns)
+        {
+            page.ShouldContain($"| `{column}` |");
+        }
+
+        Rows(page.Split("```csv\n")[1].Split("```")[0]).Count.ShouldBe(4);
+    }
 }

@@ -1,4 +1,5 @@
 using Runup.Engineering.Motors;
+using Runup.Engineering.Motors.Ensemble;
 using Runup.Quantities;
 
 namespace Runup.Outside.Tests.Engineering;
@@ -46,4 +47,38 @@ public sealed class MeasuredLoadTableTests
         solution.PowerFactor.Ratio.ShouldBe(powerFactorSolved, 0.002);
         solution.Efficiency.Ratio.ShouldBe(efficiencySolved, 0.003);
     }
+
+    [Fact]
+    public void From_the_plate_alone_every_measured_current_lies_in_its_band()
+    {
+        // The plate as the source's header quotes it; the measured table from no load on.
+        var plate = PublishedEnsemble.Of("MSL-18k5", Knowledge.Plate, PlateTrust.WithTolerances);
+        foreach (var (output, ampere, rpm) in Measured)
+        {
+            var torque = Torque.FromNewtonMetres(output / (rpm * Math.PI / 30));
+            var band = MotorForecast.Current(plate.Ensemble, plate.Plate.Voltage, plate.Plate.Frequency, torque).As(current => current.Amperes);
+            band.Holds(ampere).ShouldBeTrue($"{output} W: {ampere} A in {band}");
+        }
+    }
+
+    [Fact]
+    public void One_reading_without_load_brings_the_currents_under_load_nearer()
+    {
+        var plate = PublishedEnsemble.Of("MSL-18k5", Knowledge.Plate, PlateTrust.WithTolerances);
+        var read = plate.Ensemble.After(
+            [new InstrumentReading.NoLoadCurrent(LineCurrent.FromAmperes(11.00), plate.Plate.Voltage, plate.Plate.Frequency, Fraction.FromRatio(0.02))]);
+        foreach (var (output, ampere, rpm) in Measured.Where(row => row.Output < 12_000))
+        {
+            var torque = Torque.FromNewtonMetres(output / (rpm * Math.PI / 30));
+            var band = MotorForecast.Current(read, plate.Plate.Voltage, plate.Plate.Frequency, torque).As(current => current.Amperes);
+            band.P50.ShouldBe(ampere, 0.04 * ampere, $"{output} W");
+            band.HalfWidth().ShouldBeLessThan(0.06);
+        }
+    }
+
+    private static IReadOnlyList<(double Output, double Ampere, double Rpm)> Measured =>
+    [
+        (0, 11.00, 1500), (1845, 11.20, 1496), (3549, 12.27, 1493), (5325, 13.87, 1490), (7521, 16.41, 1486), (9372, 18.78, 1482), (11010, 21.07, 1479),
+        (12930, 23.92, 1475), (14950, 27.05, 1471), (16360, 29.40, 1467), (18500, 32.85, 1462), (20180, 35.92, 1458), (22170, 39.35, 1453),
+    ];
 }
