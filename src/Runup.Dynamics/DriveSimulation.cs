@@ -1,4 +1,5 @@
 using Runup.Dynamics.Control;
+using Runup.Dynamics.Lanes;
 using Runup.Dynamics.Plant;
 using Runup.Engineering.Loads;
 using Runup.Settings;
@@ -15,8 +16,8 @@ public sealed class DriveSimulation
     /// <summary>Seconds in one tick.</summary>
     public const double TickSeconds = ControlFigures.TickS;
 
-    private readonly DriveControl control;
-    private readonly DrivePlant plant;
+    private readonly DriveControl<One> control;
+    private readonly DrivePlant<One> plant;
     private DriveSystem system;
     private double? ratedTorqueNm;
     private long ticks;
@@ -29,8 +30,8 @@ public sealed class DriveSimulation
         ArgumentNullException.ThrowIfNull(settings);
         SystemCheck.Require(SystemCheck.Of(system, settings), nameof(system));
         this.system = system;
-        control = new DriveControl(settings, system.Drive);
-        plant = new DrivePlant(system, TickSeconds);
+        control = new DriveControl<One>(settings, system.Drive);
+        plant = new DrivePlant<One>(system, [system.Motor], [system.Machine], TickSeconds);
         ratedTorqueNm = RatedTorque(settings);
     }
 
@@ -51,14 +52,14 @@ public sealed class DriveSimulation
     public ControlSettings Settings => control.Settings;
 
     /// <summary>True while the ramp has arrived at the frequency asked for.</summary>
-    public bool AtTarget => control.AtTarget;
+    public bool AtTarget => control.AtTarget(0);
 
     /// <summary>What the drive would show now.</summary>
     public DriveReadings Readings
     {
         get
         {
-            var at = plant.Reading;
+            ref readonly var at = ref plant.Reading;
             return new DriveReadings(
                 ticks * TickSeconds,
                 control.FrequencyHz,
@@ -66,13 +67,13 @@ public sealed class DriveSimulation
                 at.BusV,
                 at.OutputV,
                 at.TorqueNm,
-                100 * at.TorqueNm / ratedTorqueNm,
-                at.SpeedRadPerS * (30 / Math.PI),
-                control.State,
-                control.Trip,
-                control.CurrentLimitActive,
-                control.OvervoltageControlActive,
-                at.ChopperOn,
+                100 * (double)at.TorqueNm / ratedTorqueNm,
+                30 / Math.PI * at.SpeedRadPerS,
+                control.Of(0).State,
+                control.Of(0).Trip,
+                control.CurrentLimitActive.IsSet(0),
+                control.OvervoltageControlActive.IsSet(0),
+                at.ChopperOn.IsSet(0),
                 control.MotorThermalPercent);
         }
     }
@@ -99,7 +100,7 @@ public sealed class DriveSimulation
     public void Couple(DrivenMachine machine)
     {
         ArgumentNullException.ThrowIfNull(machine);
-        if (control.State is DriveState.Running or DriveState.Stopping or DriveState.QuickStopping || !Standstill.At(Readings.SpeedRpm, system.Motor))
+        if (control.Of(0).State is DriveState.Running or DriveState.Stopping or DriveState.QuickStopping || !Standstill.At(Readings.SpeedRpm, system.Motor))
         {
             throw new InvalidOperationException("A machine is coupled or uncoupled only at standstill with the output off.");
         }
@@ -107,7 +108,7 @@ public sealed class DriveSimulation
         var coupled = system with { Machine = machine };
         SystemCheck.Require(SystemCheck.Of(coupled, control.Settings), nameof(machine));
         system = coupled;
-        plant.Couple(machine);
+        plant.Couple([machine]);
     }
 
     /// <summary>One millisecond.</summary>
@@ -119,27 +120,27 @@ public sealed class DriveSimulation
             return;
         }
 
-        var at = plant.Reading;
-        var measured = new Measurement(at.CurrentA, at.LargestCurrentA, at.AlongA, at.AcrossA, at.OutputV, at.OutputW, at.BusV, at.LargestBusV);
+        ref readonly var at = ref plant.Reading;
+        var measured = new Measurement<One>(at.CurrentA, at.LargestCurrentA, at.AlongA, at.AcrossA, at.OutputV, at.OutputW, at.BusV, at.LargestBusV);
         var command = control.Sample(measured, Order);
-        if (!plant.Advance(command))
+        if (plant.Advance(command).IsSet(0))
         {
             Breakdown = new SimulationBreakdown(ticks * TickSeconds, "The states of motor, shaft and DC bus left the range of numbers.");
-            control.TripBy(TripCause.External);
+            control.Of(0).TripBy(TripCause.External);
         }
     }
 
     /// <summary>A trip from outside, such as a bus time-out; nothing if already tripped or without power.</summary>
-    public void Trip(TripCause cause) => control.TripBy(cause);
+    public void Trip(TripCause cause) => control.Of(0).TripBy(cause);
 
     /// <summary>Resets a trip; a new start needs the run order to go off and on again. Stays tripped while the motor's thermal model is at its trip level.</summary>
-    public void ResetTrip() => control.ResetTrip();
+    public void ResetTrip() => control.ResetTrip(0);
 
     /// <summary>Supply off: control and output die at once, the DC bus discharges, the shaft coasts.</summary>
-    public void PowerOff() => control.PowerOff();
+    public void PowerOff() => control.Of(0).PowerOff();
 
     /// <summary>Supply on: the DC bus is charged for half a second, then the drive is ready. A trip is forgotten.</summary>
-    public void PowerOn() => control.PowerOn();
+    public void PowerOn() => control.Of(0).PowerOn();
 
     private static double? RatedTorque(ControlSettings settings) =>
         settings.MotorRatedSpeed is { RadiansPerSecond: > 0 } speed ? settings.MotorRatedPower.Watts / speed.RadiansPerSecond : null;

@@ -1,4 +1,5 @@
 using Runup.Dynamics.Integration;
+using Runup.Dynamics.Lanes;
 using Runup.Dynamics.Plant;
 using Runup.Engineering.Loads;
 using Runup.Engineering.Motors;
@@ -17,9 +18,8 @@ public sealed class LineStart
     private const double AbsoluteTolerance = 1e-10;
 
     private readonly DormandPrince stepper = new(RelativeTolerance, AbsoluteTolerance);
-    private FedRates rates;
-    private SixStates states;
-    private ShaftMotion motion = ShaftMotion.AtRest;
+    private DriveRates<One> rates;
+    private SixStates<One> states;
     private double timeS;
 
     /// <summary>Makes the motor at rest, just switched on.</summary>
@@ -29,11 +29,10 @@ public sealed class LineStart
         ArgumentNullException.ThrowIfNull(motor);
         ArgumentNullException.ThrowIfNull(machine);
         SystemCheck.Require([.. SystemCheck.OfMotor(motor), .. SystemCheck.OfMachine(machine, motor)], nameof(motor));
-        rates.Machine = new InductionMachine(motor);
+        rates = new DriveRates<One>([motor]) { Fed = LaneSet.Every<One>() };
         rates.FrameRadPerS = frequency.RadiansPerSecond;
         rates.Share = rates.Machine.ShareAt(rates.FrameRadPerS);
-        rates.StrayPerSpeed = StrayBraking.PerSpeed(motor);
-        rates.Shaft = new Shaft(new ShaftLoad(machine, motor));
+        rates.Shaft = new Shaft<One>([new ShaftLoad(machine, motor)]);
 
         // The supply stands in for the bus: a sixth state that nothing changes, the peak of the phase voltage.
         rates.ModulationQ = 1;
@@ -52,19 +51,19 @@ public sealed class LineStart
     /// <summary>Speed of the shaft.</summary>
     public ShaftSpeed Speed => ShaftSpeed.FromRadiansPerSecond(states.X5);
 
-    internal MachineCurrents Currents => rates.Machine.Currents(rates.Share, states.X1, states.X2, states.X3, states.X4);
+    internal MachineCurrents<One> Currents => rates.Machine.Currents(rates.Share, states.X1, states.X2, states.X3, states.X4);
 
-    internal SixStates States => states;
+    internal SixStates<One> States => states;
 
-    internal FedRates Rates => rates;
+    internal DriveRates<One> Rates => rates;
 
     /// <summary>Lets so much time pass.</summary>
     /// <exception cref="InvalidOperationException">The states left the range of numbers.</exception>
     public void Advance(Duration length)
     {
         var before = states;
-        motion.Advance(stepper, ref rates, ref states, length.Seconds);
-        if (!states.IsFinite)
+        ShaftMotion.Advance<DormandPrince, DriveRates<One>, One>(stepper, ref rates, ref states, length.Seconds);
+        if (!states.Finite.IsSet(0))
         {
             states = before;
             throw new InvalidOperationException($"The run leaves the range of numbers after {timeS:g4} s.");

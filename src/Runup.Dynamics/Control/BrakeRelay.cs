@@ -1,3 +1,5 @@
+using Runup.Dynamics.Lanes;
+
 namespace Runup.Dynamics.Control;
 
 /// <summary>When the mechanical brake is opened and closed.</summary>
@@ -5,39 +7,39 @@ namespace Runup.Dynamics.Control;
 /// With a relay set for it: opened once output frequency and current have stood at their levels for the delay, so that the motor carries the load before the brake lets go; closed
 /// below its closing frequency on the way to a stop, and whenever the output is off. Without: the machine's own control opens and closes it with the output.
 /// </remarks>
-internal sealed class BrakeRelay
+internal sealed class BrakeRelay<T>
+    where T : struct, ILanes<T>
 {
     // The ramp stops exactly at the opening frequency; a part in a million forgives rounding.
     private const double Exactly = 1 - 1e-6;
 
-    private double waitedS;
+    private T waitedS;
 
-    internal bool Open { get; private set; }
+    /// <summary>Set where it is open.</summary>
+    internal T Open { get; private set; }
 
     /// <summary>One sample.</summary>
-    internal void Sample(BrakeSettings? settings, OutputMode output, DriveState state, double frequencyHz, double currentA)
+    internal void Sample(BrakeSettings? settings, T outputOn, T running, T frequencyHz, T currentA)
     {
-        if (output == OutputMode.Off)
+        if (settings is null)
         {
-            (Open, waitedS) = (false, 0);
+            Open = outputOn;
+            return;
         }
-        else if (settings is null)
-        {
-            Open = true;
-        }
-        else if (!Open)
-        {
-            var carries = state == DriveState.Running && Math.Abs(frequencyHz) >= settings.OpenFrequency.Hertz * Exactly && currentA >= settings.OpenCurrent.Amperes;
-            waitedS = carries ? waitedS + ControlFigures.TickS : 0;
-            Open = carries && waitedS >= settings.OpenDelay.Seconds;
-        }
-        else if (state != DriveState.Running && Math.Abs(frequencyHz) < settings.CloseFrequency.Hertz)
-        {
-            (Open, waitedS) = (false, 0);
-        }
+
+        var size = T.Abs(frequencyHz);
+        var atLevels = T.And(
+            LaneSet.Not(T.Less(size, T.Of(settings.OpenFrequency.Hertz * Exactly))),
+            LaneSet.Not(T.Less(currentA, T.Of(settings.OpenCurrent.Amperes))));
+        var carries = T.And(LaneSet.Not(Open), T.And(T.And(outputOn, running), atLevels));
+        waitedS = T.Choose(carries, waitedS + T.Of(ControlFigures.TickS), default);
+        var opens = T.And(carries, LaneSet.Not(T.Less(waitedS, T.Of(settings.OpenDelay.Seconds))));
+        var closes = T.And(LaneSet.Not(running), T.Less(size, T.Of(settings.CloseFrequency.Hertz)));
+        Open = T.And(outputOn, T.Choose(Open, LaneSet.Not(closes), opens));
     }
 
     /// <summary>The frequency to go to: no further than where the brake opens while it is closed.</summary>
-    internal double Held(BrakeSettings? settings, double targetHz) =>
-        settings is null || Open ? targetHz : Math.Clamp(targetHz, -settings.OpenFrequency.Hertz, settings.OpenFrequency.Hertz);
+    internal T Held(BrakeSettings? settings, T targetHz) =>
+        settings is null ? targetHz
+            : T.Choose(Open, targetHz, LaneSet.Clamp(targetHz, T.Of(-settings.OpenFrequency.Hertz), T.Of(settings.OpenFrequency.Hertz)));
 }

@@ -1,3 +1,5 @@
+using Runup.Dynamics.Lanes;
+
 namespace Runup.Dynamics.Control;
 
 /// <summary>Current limit: holds the ramp motoring and regenerating, and takes back voltage where the frequency is too slow or can't help.</summary>
@@ -6,7 +8,8 @@ namespace Runup.Dynamics.Control;
 /// in series with the motor, within a few milliseconds; and if current stays above 115 %, as in a stalled motor with too much boost, the whole voltage
 /// is lowered, back within some 50 ms once the current allows. Gains go by rated slip and rated current.
 /// </remarks>
-internal sealed class CurrentLimiter
+internal sealed class CurrentLimiter<T>
+    where T : struct, ILanes<T>
 {
     private const double LoopRate = 80;
     private const double IntegralRate = 10;
@@ -16,60 +19,56 @@ internal sealed class CurrentLimiter
     private const double LowestVoltage = 0.02;
 
     private readonly ControlFigures figures;
-    private readonly RateLimiter motoring;
-    private readonly RateLimiter regenerating;
-    private double share = 1;
+    private readonly RateLimiter<T> motoring;
+    private readonly RateLimiter<T> regenerating;
+    private T share = T.Of(1);
 
     internal CurrentLimiter(ControlFigures figures)
     {
         this.figures = figures;
         var gain = LoopRate * figures.RatedSlipHz / figures.MotorA;
-        motoring = new RateLimiter(gain, figures.RotorLagS, IntegralRate);
-        regenerating = new RateLimiter(gain, figures.RotorLagS, IntegralRate);
-        Reset();
+        motoring = new RateLimiter<T>(gain, figures.RotorLagS, IntegralRate);
+        regenerating = new RateLimiter<T>(gain, figures.RotorLagS, IntegralRate);
+        Reset(LaneSet.Every<T>());
     }
 
-    /// <summary>True while it holds the ramp or takes back voltage.</summary>
-    internal bool Active { get; private set; }
+    /// <summary>Set where it holds the ramp or takes back voltage.</summary>
+    internal T Active { get; private set; }
 
     /// <summary>Highest rate at which the frequency may rise now, in Hz/s.</summary>
-    internal double HighestRise { get; private set; }
+    internal T HighestRise { get; private set; }
 
     /// <summary>Highest rate at which the frequency may fall now, in Hz/s.</summary>
-    internal double HighestFall { get; private set; }
+    internal T HighestFall { get; private set; }
 
-    internal void Reset()
+    internal void Reset(T where)
     {
-        motoring.Reset();
-        regenerating.Reset();
-        share = 1;
-        Active = false;
+        motoring.Reset(where);
+        regenerating.Reset(where);
+        share = T.Choose(where, T.Of(1), share);
+        Active = T.And(Active, LaneSet.Not(where));
     }
 
     /// <summary>One sample of the limit on the ramp.</summary>
-    internal void Sample(in Measurement measured, double riseHzPerS, double fallHzPerS)
+    internal void Sample(in Measurement<T> measured, T riseHzPerS, T fallHzPerS)
     {
-        var mostBackHzPerS = 100 * figures.RatedSlipHz;
-        var back = measured.OutputW < 0;
+        var mostBackHzPerS = T.Of(100 * figures.RatedSlipHz);
+        var back = T.Less(measured.OutputW, default);
         var up = motoring.Rate(measured.CurrentA, figures.LimitA, riseHzPerS, mostBackHzPerS);
         var down = regenerating.Rate(measured.CurrentA, figures.LimitA, fallHzPerS, mostBackHzPerS);
-        (HighestRise, HighestFall) = back ? (riseHzPerS, down) : (up, fallHzPerS);
+        HighestRise = T.Choose(back, riseHzPerS, up);
+        HighestFall = T.Choose(back, down, fallHzPerS);
 
-        var room = LowerFrom - (measured.CurrentA / figures.LimitA);
-        share = Math.Clamp(share + (LowerRate * room * ControlFigures.TickS), LowestVoltage, 1);
-        Active = (back ? regenerating.Active : motoring.Active) || share < 1;
+        var room = T.Of(LowerFrom) - ((1 / figures.LimitA) * measured.CurrentA);
+        share = LaneSet.Clamp(share + ((LowerRate * ControlFigures.TickS) * room), T.Of(LowestVoltage), T.Of(1));
+        Active = T.Or(T.Choose(back, regenerating.Active, motoring.Active), T.Less(share, T.Of(1)));
     }
 
     /// <summary>The voltage of the curve, less what clamp and lowering take back.</summary>
-    internal OutputVoltage Limit(double curveV, in Measurement measured)
+    internal OutputVoltage<T> Limit(T curveV, in Measurement<T> measured)
     {
-        var excessA = measured.CurrentA - (ClampFrom * figures.LimitA);
-        if (excessA <= 0)
-        {
-            return new OutputVoltage(share * curveV, 0);
-        }
-
-        var takenV = figures.CurrentClampOhm * excessA / measured.CurrentA;
-        return new OutputVoltage((share * curveV) - (takenV * measured.AlongA), -takenV * measured.AcrossA);
+        var excessA = T.Max(measured.CurrentA - T.Of(ClampFrom * figures.LimitA), default);
+        var takenOhm = figures.CurrentClampOhm * (excessA / T.Max(measured.CurrentA, T.Of(ClampFrom * figures.LimitA)));
+        return new OutputVoltage<T>((share * curveV) - (takenOhm * measured.AlongA), -(takenOhm * measured.AcrossA));
     }
 }

@@ -1,3 +1,4 @@
+using Runup.Dynamics.Lanes;
 using Runup.Dynamics.Plant;
 using Runup.Engineering.Drives;
 using Runup.Settings;
@@ -5,157 +6,159 @@ using Runup.Settings;
 namespace Runup.Dynamics.Control;
 
 /// <summary>The drive's control at its sample time of 1 ms: from what it measures and is told to what it switches.</summary>
-/// <remarks>Configured by make-independent settings and the drive's ratings alone; it never sees speed, load or the motor's circuit.</remarks>
-internal sealed class DriveControl
+/// <remarks>
+/// Configured by make-independent settings and the drive's ratings alone; it never sees speed, load or the motor's circuit.
+/// One drive in each lane, with the same settings and orders; the states of each are its own.
+/// </remarks>
+internal sealed class DriveControl<T>
+    where T : struct, ILanes<T>
 {
     private const double DirectCurrentRate = 25;
 
     private readonly DriveRating drive;
-    private readonly Ramp ramp = new();
-    private readonly MotorThermalModel motorThermal;
-    private readonly DriveOverloadModel driveOverload;
-    private readonly Sequencer sequencer;
-    private readonly BrakeRelay brake = new();
+    private readonly Ramp<T> ramp = new();
+    private readonly MotorThermalModel<T> motorThermal;
+    private readonly DriveOverloadModel<T> driveOverload;
+    private readonly SequencerLanes<T> sequencers;
+    private readonly BrakeRelay<T> brake = new();
     private ControlFigures figures;
-    private VoltageCurve curve;
-    private CurrentLimiter limiter;
-    private OvervoltageControl overvoltage;
-    private SlipCompensation slip;
-    private OutputMode lastOutput;
-    private double directV;
+    private VoltageCurve<T> curve;
+    private CurrentLimiter<T> limiter;
+    private OvervoltageControl<T> overvoltage;
+    private SlipCompensation<T> slip;
+    private T directV;
 
     internal DriveControl(ControlSettings settings, DriveRating drive)
     {
         this.drive = drive;
         figures = new ControlFigures(settings, drive);
-        curve = new VoltageCurve(settings);
-        limiter = new CurrentLimiter(figures);
-        overvoltage = new OvervoltageControl(figures);
-        slip = new SlipCompensation(figures);
-        motorThermal = new MotorThermalModel(settings);
-        driveOverload = new DriveOverloadModel(drive);
-        sequencer = new Sequencer(figures);
+        curve = new VoltageCurve<T>(settings);
+        limiter = new CurrentLimiter<T>(figures);
+        overvoltage = new OvervoltageControl<T>(figures);
+        slip = new SlipCompensation<T>(figures);
+        motorThermal = new MotorThermalModel<T>(settings);
+        driveOverload = new DriveOverloadModel<T>(drive);
+        sequencers = new SequencerLanes<T>(figures);
     }
 
-    internal DriveState State => sequencer.State;
+    internal T FrequencyHz { get; private set; }
 
-    internal TripCause Trip => sequencer.Trip;
+    internal T CurrentLimitActive => T.And(sequencers.ByCurve, limiter.Active);
 
-    internal double FrequencyHz { get; private set; }
+    internal T OvervoltageControlActive => T.And(sequencers.ByCurve, overvoltage.Active);
 
-    internal bool AtTarget => sequencer.State == DriveState.Running && ramp.FrequencyHz == sequencer.TargetHz;
-
-    internal bool CurrentLimitActive => sequencer.Output == OutputMode.Curve && limiter.Active;
-
-    internal bool OvervoltageControlActive => sequencer.Output == OutputMode.Curve && overvoltage.Active;
-
-    internal double MotorThermalPercent => 100 * motorThermal.PartOfTrip;
+    internal T MotorThermalPercent => 100 * motorThermal.PartOfTrip;
 
     internal ControlSettings Settings => figures.Settings;
+
+    /// <summary>The sequencer of one drive: its state and trip.</summary>
+    internal Sequencer Of(int lane) => sequencers[lane];
+
+    internal bool AtTarget(int lane) => Of(lane).State == DriveState.Running && ramp.FrequencyHz[lane] == Of(lane).TargetHz;
 
     internal void Configure(ControlSettings settings)
     {
         figures = new ControlFigures(settings, drive);
-        curve = new VoltageCurve(settings);
-        limiter = new CurrentLimiter(figures);
-        overvoltage = new OvervoltageControl(figures);
-        slip = new SlipCompensation(figures);
+        curve = new VoltageCurve<T>(settings);
+        limiter = new CurrentLimiter<T>(figures);
+        overvoltage = new OvervoltageControl<T>(figures);
+        slip = new SlipCompensation<T>(figures);
         motorThermal.Configure(settings);
-        sequencer.Configure(figures);
+        sequencers.Configure(figures);
     }
-
-    internal void TripBy(TripCause cause) => sequencer.TripBy(cause);
 
     /// <summary>Resets a trip, unless the motor is still as hot as the trip level.</summary>
-    internal void ResetTrip()
+    internal void ResetTrip(int lane)
     {
-        if (motorThermal.PartOfTrip < 1)
+        if (motorThermal.PartOfTrip[lane] < 1)
         {
-            sequencer.ResetTrip();
+            Of(lane).ResetTrip();
         }
     }
-
-    internal void PowerOff() => sequencer.PowerOff();
-
-    internal void PowerOn() => sequencer.PowerOn();
 
     /// <summary>One sample.</summary>
-    internal PlantCommand Sample(in Measurement measured, in DriveOrder order)
+    internal PlantCommand<T> Sample(in Measurement<T> measured, in DriveOrder order)
     {
         Watch(measured);
-        sequencer.Sample(order, ramp.FrequencyHz, measured.BusV >= figures.UndervoltageTripV);
-        if (sequencer.Output != lastOutput)
+        sequencers.Sample(order, ramp.FrequencyHz, measured.BusV);
+        if (sequencers.AnyChanged)
         {
-            Enter(sequencer.Output);
+            Enter();
         }
 
-        brake.Sample(figures.Settings.Brake, sequencer.Output, sequencer.State, FrequencyHz, measured.CurrentA);
-        var wanted = sequencer.Output switch
+        brake.Sample(figures.Settings.Brake, sequencers.On, sequencers.Running, FrequencyHz, measured.CurrentA);
+        OutputVoltage<T> wanted = default;
+        if (T.Any(sequencers.ByCurve))
         {
-            OutputMode.Curve => ByCurve(measured),
-            OutputMode.DirectCurrent => new OutputVoltage(ByDirectCurrent(measured), 0),
-            _ => default,
-        };
+            var byCurve = ByCurve(measured);
+            wanted = new OutputVoltage<T>(
+                T.Choose(sequencers.ByCurve, byCurve.AlongV, default), T.Choose(sequencers.ByCurve, byCurve.AcrossV, default));
+        }
+
+        if (T.Any(sequencers.ByDirectCurrent))
+        {
+            wanted = wanted with { AlongV = T.Choose(sequencers.ByDirectCurrent, ByDirectCurrent(measured), wanted.AlongV) };
+        }
+
         var (along, across) = Modulator.For(wanted, measured.BusV);
-        var supply = !sequencer.Powered ? RectifierMode.Open
-            : sequencer.State == DriveState.Unpowered ? RectifierMode.Charging
-            : RectifierMode.Conducting;
-        return new PlantCommand(
-            sequencer.Output != OutputMode.Off, along, across, FrequencyHz, figures.Settings.BrakingChopper, brake.Open, supply);
+        return new PlantCommand<T>(
+            sequencers.On, along, across, FrequencyHz, figures.Settings.BrakingChopper, brake.Open, sequencers.Supply);
     }
 
-    private void Watch(in Measurement measured)
+    private void Watch(in Measurement<T> measured)
     {
         motorThermal.Sample(measured.CurrentA);
         driveOverload.Sample(measured.CurrentA);
-        var cause = TripCause.None;
-        if (measured.LargestBusV >= figures.OvervoltageTripV)
+        var overvoltageNow = LaneSet.Not(T.Less(measured.LargestBusV, T.Of(figures.OvervoltageTripV)));
+        var whileOn = T.Or(
+            T.Or(LaneSet.Not(T.Less(measured.LargestCurrentA, T.Of(figures.OvercurrentA))), T.Less(measured.BusV, T.Of(figures.UndervoltageTripV))),
+            T.Or(LaneSet.Not(T.Less(motorThermal.PartOfTrip, T.Of(1))), driveOverload.Exceeded));
+        if (!T.Any(T.Or(overvoltageNow, T.And(sequencers.On, whileOn))))
         {
-            cause = TripCause.Overvoltage;
-        }
-        else if (sequencer.Output != OutputMode.Off)
-        {
-            cause = measured.LargestCurrentA >= figures.OvercurrentA ? TripCause.Overcurrent
-                : measured.BusV < figures.UndervoltageTripV ? TripCause.Undervoltage
-                : motorThermal.PartOfTrip >= 1 ? TripCause.MotorOverload
-                : driveOverload.Exceeded ? TripCause.DriveOverload
-                : TripCause.None;
+            return;
         }
 
-        sequencer.TripBy(cause);
+        for (var lane = 0; lane < T.Count; lane++)
+        {
+            Of(lane).TripBy(overvoltageNow.IsSet(lane) ? TripCause.Overvoltage
+                : Of(lane).Output == OutputMode.Off ? TripCause.None
+                : measured.LargestCurrentA[lane] >= figures.OvercurrentA ? TripCause.Overcurrent
+                : measured.BusV[lane] < figures.UndervoltageTripV ? TripCause.Undervoltage
+                : motorThermal.PartOfTrip[lane] >= 1 ? TripCause.MotorOverload
+                : driveOverload.Exceeded.IsSet(lane) ? TripCause.DriveOverload
+                : TripCause.None);
+        }
     }
 
-    private void Enter(OutputMode output)
+    private void Enter()
     {
-        if (lastOutput == OutputMode.Off || output != OutputMode.Curve)
-        {
-            ramp.Reset();
-        }
-
-        limiter.Reset();
-        overvoltage.Reset();
-        slip.Reset();
-        directV = 0;
-        FrequencyHz = 0;
-        lastOutput = output;
+        var entered = sequencers.Changed;
+        ramp.Reset(sequencers.RampRestarts);
+        limiter.Reset(entered);
+        overvoltage.Reset(entered);
+        slip.Reset(entered);
+        directV = T.Choose(entered, default, directV);
+        FrequencyHz = T.Choose(entered, default, FrequencyHz);
     }
 
-    private OutputVoltage ByCurve(in Measurement measured)
+    private OutputVoltage<T> ByCurve(in Measurement<T> measured)
     {
-        limiter.Sample(measured, figures.AccelerationHzPerS, sequencer.FallHzPerS);
-        var fall = Math.Min(limiter.HighestFall, overvoltage.HighestFall(measured, sequencer.FallHzPerS));
-        ramp.Sample(brake.Held(figures.Settings.Brake, sequencer.TargetHz), limiter.HighestRise, fall, figures.MaximumHz);
+        limiter.Sample(measured, T.Of(figures.AccelerationHzPerS), sequencers.FallHzPerS);
+        var fall = T.Min(limiter.HighestFall, overvoltage.HighestFall(measured, sequencers.FallHzPerS));
+        ramp.Sample(sequencers.ByCurve, brake.Held(figures.Settings.Brake, sequencers.TargetHz), limiter.HighestRise, fall, figures.MaximumHz);
         slip.Sample(measured);
-        var size = Math.Max(Math.Abs(ramp.FrequencyHz) + (ramp.FrequencyHz == 0 ? 0 : slip.AddedHz), 0);
-        FrequencyHz = ramp.FrequencyHz < 0 ? -size : size;
+        var direction = LaneSet.Sign(ramp.FrequencyHz);
+        var size = T.Max(T.Abs(ramp.FrequencyHz) + (T.Abs(direction) * slip.AddedHz), default);
+        FrequencyHz = T.Choose(sequencers.ByCurve, direction * size, FrequencyHz);
         return limiter.Limit(curve.At(ramp.FrequencyHz), measured);
     }
 
-    private double ByDirectCurrent(in Measurement measured)
+    private T ByDirectCurrent(in Measurement<T> measured)
     {
         var wantedA = figures.Settings.DcBrakingCurrent.Ratio * figures.MotorA;
         var openV = figures.Settings.MotorRatedVoltage.Volts;
-        directV = Math.Clamp(directV + (DirectCurrentRate * 0.05 * openV * (wantedA - measured.CurrentA) / figures.MotorA * ControlFigures.TickS), 0, 0.3 * openV);
+        var rise = (DirectCurrentRate * 0.05 * openV / figures.MotorA * ControlFigures.TickS) * (T.Of(wantedA) - measured.CurrentA);
+        directV = LaneSet.Clamp(directV + rise, default, T.Of(0.3 * openV));
         return directV;
     }
 }

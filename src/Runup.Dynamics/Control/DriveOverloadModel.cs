@@ -1,3 +1,4 @@
+using Runup.Dynamics.Lanes;
 using Runup.Engineering.Drives;
 
 namespace Runup.Dynamics.Control;
@@ -8,7 +9,8 @@ namespace Runup.Dynamics.Control;
 /// I_c the budget comes back evenly over the rest of the cycle. The drive trips when the budgets of all its cycles are spent: which one the user
 /// counted on is not known to it.
 /// </remarks>
-internal sealed class DriveOverloadModel
+internal sealed class DriveOverloadModel<T>
+    where T : struct, ILanes<T>
 {
     // A rating without overload still bears the ripple of a moment, in s.
     private const double LeastBudgetS = 0.05;
@@ -16,27 +18,28 @@ internal sealed class DriveOverloadModel
     private readonly double[] continuousA;
     private readonly double[] budget;
     private readonly double[] recoveryPerS;
-    private readonly double[] spent;
+    private readonly T[] spent;
 
     internal DriveOverloadModel(DriveRating drive)
     {
         continuousA = [.. drive.Overloads.Select(o => o.Current.Amperes)];
         budget = [.. drive.Overloads.Select(o => Math.Max(((o.Overload.Ratio * o.Overload.Ratio) - 1) * o.For.Seconds, LeastBudgetS))];
         recoveryPerS = [.. drive.Overloads.Select((o, i) => budget[i] / Math.Max(o.Every.Seconds - o.For.Seconds, 1))];
-        spent = new double[budget.Length];
+        spent = new T[budget.Length];
     }
 
-    internal bool Exceeded { get; private set; }
+    /// <summary>Set where all budgets are spent.</summary>
+    internal T Exceeded { get; private set; }
 
-    internal void Sample(double currentA)
+    internal void Sample(T currentA)
     {
-        var all = true;
+        var all = LaneSet.Every<T>();
         for (var i = 0; i < spent.Length; i++)
         {
-            var ratio = currentA / continuousA[i];
-            var rate = ratio > 1 ? (ratio * ratio) - 1 : -recoveryPerS[i];
-            spent[i] = Math.Clamp(spent[i] + (rate * ControlFigures.TickS), 0, budget[i]);
-            all &= spent[i] >= budget[i];
+            var ratio = (1 / continuousA[i]) * currentA;
+            var rate = T.Choose(T.Less(T.Of(1), ratio), (ratio * ratio) - T.Of(1), T.Of(-recoveryPerS[i]));
+            spent[i] = LaneSet.Clamp(spent[i] + (ControlFigures.TickS * rate), default, T.Of(budget[i]));
+            all = T.And(all, LaneSet.Not(T.Less(spent[i], T.Of(budget[i]))));
         }
 
         Exceeded = all;

@@ -1,3 +1,5 @@
+using Runup.Dynamics.Lanes;
+
 namespace Runup.Dynamics.Control;
 
 /// <summary>What a drive measures, at its sample time: currents, voltage and bus, never the speed.</summary>
@@ -9,9 +11,10 @@ namespace Runup.Dynamics.Control;
 /// <param name="OutputW">Power to the motor; negative flows back.</param>
 /// <param name="BusV">DC bus.</param>
 /// <param name="LargestBusV">Largest bus voltage since the sample before.</param>
-internal readonly record struct Measurement(
-    double CurrentA, double LargestCurrentA, double AlongA, double AcrossA, double OutputV, double OutputW, double BusV, double LargestBusV)
+internal readonly record struct Measurement<T>(
+    T CurrentA, T LargestCurrentA, T AlongA, T AcrossA, T OutputV, T OutputW, T BusV, T LargestBusV)
+    where T : struct, ILanes<T>
 {
     /// <summary>Current in phase with the voltage, rms, in A.</summary>
-    internal double ActiveA => OutputV < 1 ? 0 : OutputW / (Math.Sqrt(3) * OutputV);
+    internal T ActiveA => T.Choose(T.Less(OutputV, T.Of(1)), default, OutputW / (Math.Sqrt(3) * T.Max(OutputV, T.Of(1))));
 }

@@ -1,3 +1,5 @@
+using Runup.Dynamics.Lanes;
+
 namespace Runup.Dynamics.Control;
 
 /// <summary>Modulation for an output voltage, within what the bus allows.</summary>
@@ -13,12 +15,13 @@ internal static class Modulator
     private static readonly double PeakPhasePerLine = Math.Sqrt(2.0 / 3);
 
     /// <summary>Peak of the phase voltage over the bus voltage, along and across the axis of the voltage curve.</summary>
-    internal static (double Along, double Across) For(OutputVoltage wanted, double busV)
+    internal static (T Along, T Across) For<T>(in OutputVoltage<T> wanted, T busV)
+        where T : struct, ILanes<T>
     {
-        var size = Math.Sqrt((wanted.AlongV * wanted.AlongV) + (wanted.AcrossV * wanted.AcrossV));
-        var scale = PeakPhasePerLine / Math.Max(busV, 1);
-        var most = LargestLineRatio * Math.Max(busV, 1);
-        scale *= size > most ? most / size : 1;
+        var size = T.Sqrt((wanted.AlongV * wanted.AlongV) + (wanted.AcrossV * wanted.AcrossV));
+        var bus = T.Max(busV, T.Of(1));
+        var most = LargestLineRatio * bus;
+        var scale = (T.Of(PeakPhasePerLine) / bus) * T.Choose(T.Less(most, size), most / size, T.Of(1));
         return (wanted.AlongV * scale, wanted.AcrossV * scale);
     }
 }

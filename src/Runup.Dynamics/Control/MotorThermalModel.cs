@@ -1,3 +1,4 @@
+using Runup.Dynamics.Lanes;
 using Runup.Engineering;
 
 namespace Runup.Dynamics.Control;
@@ -9,7 +10,8 @@ namespace Runup.Dynamics.Control;
 /// cooling at low speed is left out: no curve without a source.
 /// </remarks>
 [Source("iec-60947-4-1", "tables 2 to 4, limits of operation (partly from memory)")]
-internal sealed class MotorThermalModel
+internal sealed class MotorThermalModel<T>
+    where T : struct, ILanes<T>
 {
     private const double TripLevel = 1.05 * 1.2;
     private const double ClassMultiple = 7.2;
@@ -17,12 +19,12 @@ internal sealed class MotorThermalModel
 
     private double perTimeConstant;
     private double perCurrentA;
-    private double state;
+    private T state;
 
     internal MotorThermalModel(ControlSettings settings) => Configure(settings);
 
     /// <summary>Thermal state, 1 trips.</summary>
-    internal double PartOfTrip => state / TripLevel;
+    internal T PartOfTrip => (1 / TripLevel) * state;
 
     internal void Configure(ControlSettings settings)
     {
@@ -31,9 +33,9 @@ internal sealed class MotorThermalModel
         perCurrentA = 1 / settings.MotorOverloadCurrent.Amperes;
     }
 
-    internal void Sample(double currentA)
+    internal void Sample(T currentA)
     {
-        var ratio = currentA * perCurrentA;
-        state += perTimeConstant * ControlFigures.TickS * ((ratio * ratio) - state);
+        var ratio = perCurrentA * currentA;
+        state += (perTimeConstant * ControlFigures.TickS) * ((ratio * ratio) - state);
     }
 }

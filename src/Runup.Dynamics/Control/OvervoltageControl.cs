@@ -1,3 +1,5 @@
+using Runup.Dynamics.Lanes;
+
 namespace Runup.Dynamics.Control;
 
 /// <summary>Overvoltage control: stretches the deceleration, so that the bus stays at its control level.</summary>
@@ -10,7 +12,8 @@ namespace Runup.Dynamics.Control;
 /// </para>
 /// <para>With a chopper at work nothing is predicted: the chopper comes first. Figures found by trial on motors from 0.75 to 75 kW.</para>
 /// </remarks>
-internal sealed class OvervoltageControl
+internal sealed class OvervoltageControl<T>
+    where T : struct, ILanes<T>
 {
     private const double LoopRate = 40;
     private const double LeadS = 0.06;
@@ -30,11 +33,12 @@ internal sealed class OvervoltageControl
     private readonly double levelV;
     private readonly double gain;
     private readonly double warningS;
-    private double lastV = double.NaN;
-    private double slope;
-    private double bend;
-    private double integral;
-    private double motoringS;
+    private T lastV;
+    private T fresh = LaneSet.Every<T>();
+    private T slope;
+    private T bend;
+    private T integral;
+    private T motoringS;
 
     internal OvervoltageControl(ControlFigures figures)
     {
@@ -44,49 +48,50 @@ internal sealed class OvervoltageControl
         gain = LoopRate * LoopRate * figures.BusF * levelV * figures.RatedSlipHz / figures.Settings.MotorRatedPower.Watts;
     }
 
-    internal bool Active { get; private set; }
+    /// <summary>Set where it stretches the deceleration.</summary>
+    internal T Active { get; private set; }
 
-    internal void Reset()
+    internal void Reset(T where)
     {
-        lastV = double.NaN;
-        slope = 0;
-        Active = false;
+        fresh = T.Or(fresh, where);
+        slope = T.Choose(where, default, slope);
+        Active = T.And(Active, LaneSet.Not(where));
     }
 
     /// <summary>Highest rate at which the frequency may fall now, in Hz/s; negative makes it rise.</summary>
-    internal double HighestFall(in Measurement measured, double fallHzPerS)
+    internal T HighestFall(in Measurement<T> measured, T fallHzPerS)
     {
         Differentiate(measured.BusV);
-        var error = levelV - measured.BusV;
-        if (!figures.Settings.OvervoltageControl || !(Active || Begins(measured, error)))
+        if (!figures.Settings.OvervoltageControl)
         {
             return fallHzPerS;
         }
 
-        var rate = integral + (gain * (error - (LeadS * (slope + (figures.RotorLagS * bend)))));
-        integral += gain * IntegralRate * Math.Clamp(error, -MostErrorDown * levelV, MostErrorUp * levelV) * ControlFigures.TickS;
-        motoringS = measured.OutputW >= 0 && error > ReleaseBelow * levelV ? motoringS + ControlFigures.TickS : 0;
-        Active = integral < fallHzPerS && motoringS < ReleaseS;
-        return Math.Clamp(rate, -100 * figures.RatedSlipHz, fallHzPerS);
-    }
-
-    private bool Begins(in Measurement measured, double error)
-    {
-        if (measured.OutputW >= 0 || error > warningS * slope)
+        var error = T.Of(levelV) - measured.BusV;
+        var begins = T.And(LaneSet.Not(Active), T.And(T.Less(measured.OutputW, default), LaneSet.Not(T.Less(warningS * slope, error))));
+        var engaged = T.Or(Active, begins);
+        if (!T.Any(engaged))
         {
-            return false;
+            return fallHzPerS;
         }
 
-        integral = 0;
-        motoringS = 0;
-        return true;
+        integral = T.Choose(begins, default, integral);
+        motoringS = T.Choose(begins, default, motoringS);
+        var rate = integral + (gain * (error - (LeadS * (slope + (figures.RotorLagS * bend)))));
+        integral += (gain * IntegralRate * ControlFigures.TickS) * LaneSet.Clamp(error, T.Of(-MostErrorDown * levelV), T.Of(MostErrorUp * levelV));
+        var released = T.And(LaneSet.Not(T.Less(measured.OutputW, default)), T.Less(T.Of(ReleaseBelow * levelV), error));
+        motoringS = T.Choose(released, motoringS + T.Of(ControlFigures.TickS), default);
+        Active = T.And(engaged, T.And(T.Less(integral, fallHzPerS), T.Less(motoringS, T.Of(ReleaseS))));
+        return T.Choose(engaged, LaneSet.Clamp(rate, T.Of(-100 * figures.RatedSlipHz), fallHzPerS), fallHzPerS);
     }
 
-    private void Differentiate(double busV)
+    private void Differentiate(T busV)
     {
         var last = slope;
-        slope += Smoothing * ((double.IsNaN(lastV) ? 0 : (busV - lastV) / ControlFigures.TickS) - slope);
-        bend = (slope - last) / ControlFigures.TickS;
+        var rise = T.Choose(fresh, default, (1 / ControlFigures.TickS) * (busV - lastV));
+        slope += Smoothing * (rise - slope);
+        bend = (1 / ControlFigures.TickS) * (slope - last);
+        fresh = default;
         lastV = busV;
     }
 }

@@ -1,21 +1,28 @@
+using Runup.Dynamics.Lanes;
+
 namespace Runup.Dynamics.Control;
 
 /// <summary>The ramp generator: takes the frequency to its target at no more than the rates of the moment.</summary>
-internal sealed class Ramp
+internal sealed class Ramp<T>
+    where T : struct, ILanes<T>
 {
+    private T frequencyHz;
+
     /// <summary>The ramp's frequency, signed, in Hz.</summary>
-    internal double FrequencyHz { get; private set; }
+    internal T FrequencyHz => frequencyHz;
 
-    internal void Reset() => FrequencyHz = 0;
+    internal void Reset(T where) => frequencyHz = T.Choose(where, default, frequencyHz);
 
-    /// <summary>One sample. Rise and fall count away from zero and towards it; a negative rate turns the ramp back.</summary>
-    internal void Sample(double targetHz, double riseHzPerS, double fallHzPerS, double highestHz)
+    /// <summary>One sample where it runs. Rise and fall count away from zero and towards it; a negative rate turns the ramp back.</summary>
+    internal void Sample(T where, T targetHz, T riseHzPerS, T fallHzPerS, double highestHz)
     {
-        var direction = FrequencyHz == 0 ? Math.Sign(targetHz) : Math.Sign(FrequencyHz);
-        var size = Math.Abs(FrequencyHz);
-        var wanted = Math.Max(direction * targetHz, 0);
-        var rise = Math.Min((wanted - size) / ControlFigures.TickS, riseHzPerS);
-        var rate = Math.Max(rise, -fallHzPerS);
-        FrequencyHz = direction * Math.Clamp(size + (rate * ControlFigures.TickS), 0, Math.Max(highestHz, size));
+        var own = LaneSet.Sign(frequencyHz);
+        var direction = T.Choose(T.Less(T.Abs(own), T.Of(0.5)), LaneSet.Sign(targetHz), own);
+        var size = T.Abs(frequencyHz);
+        var wanted = T.Max(direction * targetHz, default);
+        var rise = T.Min((1 / ControlFigures.TickS) * (wanted - size), riseHzPerS);
+        var rate = T.Max(rise, -fallHzPerS);
+        var next = direction * LaneSet.Clamp(size + (ControlFigures.TickS * rate), default, T.Max(T.Of(highestHz), size));
+        frequencyHz = T.Choose(where, next, frequencyHz);
     }
 }

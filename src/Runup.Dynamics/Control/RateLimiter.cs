@@ -1,3 +1,5 @@
+using Runup.Dynamics.Lanes;
+
 namespace Runup.Dynamics.Control;
 
 /// <summary>Keeps a measured value at its limit by holding back a ramp: the highest rate that the ramp may have now.</summary>
@@ -5,35 +7,38 @@ namespace Runup.Dynamics.Control;
 /// rate = s + K·(e − T·dx/dt), e = limit − x, ds/dt = K·w·e while it holds the ramp. The derivative answers before the limit is met, since the motor follows
 /// the frequency with a lag; the integral lets the ramp go on at just the rate at which the value stays at its limit.
 /// </remarks>
-internal sealed class RateLimiter(double gain, double leadS, double integralRate)
+internal sealed class RateLimiter<T>(double gain, double leadS, double integralRate)
+    where T : struct, ILanes<T>
 {
-    private double integral;
-    private double last = double.NaN;
-    private double slope;
+    private T integral;
+    private T last;
+    private T slope;
+    private T fresh = LaneSet.Every<T>();
 
-    /// <summary>True while the ramp is held back.</summary>
-    internal bool Active { get; private set; }
+    /// <summary>Set where the ramp is held back.</summary>
+    internal T Active { get; private set; }
 
     /// <summary>Forgets the past; the ramp is free.</summary>
-    internal void Reset()
+    internal void Reset(T where)
     {
-        integral = double.PositiveInfinity;
-        last = double.NaN;
-        slope = 0;
-        Active = false;
+        fresh = T.Or(fresh, where);
+        integral = T.Choose(where, T.Of(double.PositiveInfinity), integral);
+        slope = T.Choose(where, default, slope);
+        Active = T.And(Active, LaneSet.Not(where));
     }
 
     /// <summary>Highest rate between −<paramref name="mostDown"/> and <paramref name="mostUp"/>.</summary>
-    internal double Rate(double value, double limit, double mostUp, double mostDown)
+    internal T Rate(T value, double limit, T mostUp, T mostDown)
     {
-        var rise = double.IsNaN(last) ? 0 : (value - last) / ControlFigures.TickS;
+        var rise = T.Choose(fresh, default, (1 / ControlFigures.TickS) * (value - last));
+        fresh = default;
         last = value;
         slope += 0.4 * (rise - slope);
-        integral = Math.Clamp(integral, -mostDown, mostUp);
-        var proportional = gain * (limit - value - (leadS * slope));
+        integral = LaneSet.Clamp(integral, -mostDown, mostUp);
+        var proportional = gain * (T.Of(limit) - value - (leadS * slope));
         var rate = integral + proportional;
-        Active = rate < mostUp;
-        integral = Active ? integral + (gain * integralRate * (limit - value) * ControlFigures.TickS) : mostUp;
-        return Math.Clamp(rate, -mostDown, mostUp);
+        Active = T.Less(rate, mostUp);
+        integral = T.Choose(Active, integral + ((gain * integralRate * ControlFigures.TickS) * (T.Of(limit) - value)), mostUp);
+        return LaneSet.Clamp(rate, -mostDown, mostUp);
     }
 }

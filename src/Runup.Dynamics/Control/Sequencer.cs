@@ -69,7 +69,7 @@ internal sealed class Sequencer(ControlFigures figures)
     }
 
     /// <summary>One sample: follows the order as far as the state allows.</summary>
-    internal void Sample(in DriveOrder order, double rampHz, bool busIsHigh)
+    internal void Sample(in DriveOrder order, double rampHz, double busV)
     {
         switch (State)
         {
@@ -77,7 +77,7 @@ internal sealed class Sequencer(ControlFigures figures)
                 Charge(order);
                 break;
             case DriveState.Stopped:
-                Start(order, busIsHigh);
+                Start(order, busV >= figures.UndervoltageTripV);
                 break;
             case DriveState.Running:
             case DriveState.Stopping:

@@ -1,26 +1,29 @@
+using Runup.Dynamics.Lanes;
+
 namespace Runup.Dynamics.Control;
 
 /// <summary>Raises the output frequency by the slip that the load causes.</summary>
 /// <remarks>f_c = share · f_slip,N · I_active/(I_N·cosφ_N), through a filter of 0.1 s, which keeps the loop of current and frequency slow.</remarks>
-internal sealed class SlipCompensation(ControlFigures figures)
+internal sealed class SlipCompensation<T>(ControlFigures figures)
+    where T : struct, ILanes<T>
 {
     private const double FilterS = 0.1;
     private readonly double share = figures.Settings.SlipCompensation.Ratio;
     private readonly double ratedActiveA = figures.MotorA * figures.Settings.MotorPowerFactor.Ratio;
 
     /// <summary>What is added to the frequency, in Hz, in the direction of motion.</summary>
-    internal double AddedHz { get; private set; }
+    internal T AddedHz { get; private set; }
 
-    internal void Reset() => AddedHz = 0;
+    internal void Reset(T where) => AddedHz = T.Choose(where, default, AddedHz);
 
-    internal void Sample(in Measurement measured)
+    internal void Sample(in Measurement<T> measured)
     {
         if (share <= 0)
         {
             return;
         }
 
-        var wanted = share * figures.RatedSlipHz * Math.Clamp(measured.ActiveA / ratedActiveA, -2, 2);
-        AddedHz += ControlFigures.TickS / FilterS * (wanted - AddedHz);
+        var wanted = (share * figures.RatedSlipHz) * LaneSet.Clamp((1 / ratedActiveA) * measured.ActiveA, T.Of(-2), T.Of(2));
+        AddedHz += (ControlFigures.TickS / FilterS) * (wanted - AddedHz);
     }
 }

@@ -1,3 +1,5 @@
+using Runup.Dynamics.Lanes;
+
 namespace Runup.Dynamics.Integration;
 
 /// <summary>The embedded Runge-Kutta pair of orders 5 and 4 of Dormand and Prince, which chooses its own steps.</summary>
@@ -6,7 +8,7 @@ namespace Runup.Dynamics.Integration;
 /// h·min(5, max(0.2, 0.9·error^(−1/5))). The last step's length is kept for the next call.
 /// </remarks>
 [Engineering.Source("hairer", "II.5, table 5.2 (from memory)")]
-internal sealed class DormandPrince(double relativeTolerance, double absoluteTolerance) : IStepper
+internal sealed class DormandPrince(double relativeTolerance, double absoluteTolerance) : IStepper<One>
 {
     private const double ShortestStepS = 1e-15;
 
@@ -27,13 +29,13 @@ internal sealed class DormandPrince(double relativeTolerance, double absoluteTol
     private double proposedS = 1e-5;
 
     /// <inheritdoc/>
-    public void Step<TRates>(in TRates rates, ref SixStates states, double lengthS)
-        where TRates : struct, IRates
+    public void Step<TRates>(in TRates rates, ref SixStates<One> states, One lengthS)
+        where TRates : struct, IRates<One>
     {
         Span<double> y = [states.X1, states.X2, states.X3, states.X4, states.X5, states.X6];
         Span<double> k = stackalloc double[42];
         Span<double> trial = stackalloc double[6];
-        var left = lengthS;
+        double left = lengthS;
         while (left > 0)
         {
             var last = proposedS >= left;
@@ -56,11 +58,11 @@ internal sealed class DormandPrince(double relativeTolerance, double absoluteTol
             proposedS = last && error <= 1 ? Math.Max(proposedS, next) : next;
         }
 
-        states = new SixStates { X1 = y[0], X2 = y[1], X3 = y[2], X4 = y[3], X5 = y[4], X6 = y[5] };
+        states = new SixStates<One> { X1 = y[0], X2 = y[1], X3 = y[2], X4 = y[3], X5 = y[4], X6 = y[5] };
     }
 
     private double Try<TRates>(in TRates rates, ReadOnlySpan<double> y, Span<double> k, Span<double> trial, double h)
-        where TRates : struct, IRates
+        where TRates : struct, IRates<One>
     {
         y.CopyTo(trial);
         for (var stage = 0; stage < 7; stage++)
@@ -72,7 +74,8 @@ internal sealed class DormandPrince(double relativeTolerance, double absoluteTol
 
             rates.At(
                 trial[0], trial[1], trial[2], trial[3], trial[4], trial[5],
-                out k[stage * 6], out k[(stage * 6) + 1], out k[(stage * 6) + 2], out k[(stage * 6) + 3], out k[(stage * 6) + 4], out k[(stage * 6) + 5]);
+                out var d1, out var d2, out var d3, out var d4, out var d5, out var d6);
+            ((ReadOnlySpan<double>)[d1, d2, d3, d4, d5, d6]).CopyTo(k[(stage * 6)..]);
         }
 
         // The seventh stage stands at the end of the step: the trial is the solution of order 5.

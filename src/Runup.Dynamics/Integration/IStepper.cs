@@ -1,9 +1,12 @@
+using Runup.Dynamics.Lanes;
+
 namespace Runup.Dynamics.Integration;
 
 /// <summary>A method of integration: takes the states over a length of time, however it divides it.</summary>
-internal interface IStepper
+internal interface IStepper<T>
+    where T : struct, ILanes<T>
 {
     /// <summary>Advances the states by <paramref name="lengthS"/>.</summary>
-    void Step<TRates>(in TRates rates, ref SixStates states, double lengthS)
-        where TRates : struct, IRates;
+    void Step<TRates>(in TRates rates, ref SixStates<T> states, T lengthS)
+        where TRates : struct, IRates<T>;
 }

@@ -1,90 +1,106 @@
+using Runup.Dynamics.Lanes;
+
 namespace Runup.Dynamics.Integration;
 
-/// <summary>Whether friction holds the shaft, and else which way it moves; integrates between the events at which that changes.</summary>
+/// <summary>Integrates between the events at which a shaft comes to rest, breaks away or turns.</summary>
 /// <remarks>
 /// Friction that changes its sign with the speed makes the equations break at zero speed. So each piece of time is integrated with the
-/// friction of one direction, and the moments at which the shaft comes to rest or breaks away are located, not stepped over.
+/// friction of one direction, and the moments at which the shaft comes to rest or breaks away are located, not stepped over. All members take
+/// the step together; one that meets an event takes it again by itself, its neighbours' lanes going along unused.
 /// </remarks>
-internal struct ShaftMotion
+internal static class ShaftMotion
 {
     // More turns of motion than this within one step are the chatter of rounding: the shaft then rests until the next step.
     private const int MostEventsInStep = 6;
 
-    private int direction;
-
-    /// <summary>True while friction holds the shaft.</summary>
-    internal readonly bool Held => direction == 0;
-
-    internal static ShaftMotion AtRest => default;
-
-    internal static ShaftMotion Moving(double speed) => new() { direction = Math.Sign(speed) };
-
     /// <summary>Advances the states by a length of time with a method of integration.</summary>
-    internal void Advance<TStepper, TRates>(in TStepper stepper, ref TRates rates, ref SixStates states, double lengthS)
-        where TStepper : IStepper
-        where TRates : struct, IShaftRates
+    internal static void Advance<TStepper, TRates, T>(in TStepper stepper, ref TRates rates, ref SixStates<T> states, double lengthS)
+        where TStepper : IStepper<T>
+        where TRates : struct, IShaftRates<T>
+        where T : struct, ILanes<T>
+    {
+        var before = states;
+        stepper.Step(rates, ref states, T.Of(lengthS));
+        var ended = T.And(states.Finite, T.Less(Distance<TRates, T>(rates, states), default));
+        if (!T.Any(ended))
+        {
+            return;
+        }
+
+        for (var lane = 0; lane < T.Count; lane++)
+        {
+            if (ended.IsSet(lane))
+            {
+                var alone = before;
+                AdvanceAlone<TStepper, TRates, T>(stepper, ref rates, ref alone, lengthS, lane);
+                states.Put(lane, alone);
+            }
+        }
+    }
+
+    private static void AdvanceAlone<TStepper, TRates, T>(in TStepper stepper, ref TRates rates, ref SixStates<T> states, double lengthS, int lane)
+        where TStepper : IStepper<T>
+        where TRates : struct, IShaftRates<T>
+        where T : struct, ILanes<T>
     {
         var leftS = lengthS;
         for (var events = 0; leftS > 0; events++)
         {
-            Choose(ref rates, ref states, rest: events >= MostEventsInStep);
             var before = states;
-            stepper.Step(rates, ref states, leftS);
-            if (events >= MostEventsInStep || !states.IsFinite || !Ended(rates, states))
+            if (events >= MostEventsInStep)
+            {
+                var direction = (int)rates.Direction[lane];
+                rates.Move(lane, 0);
+                states.X5 = states.X5.With(lane, 0);
+                stepper.Step(rates, ref states, T.Of(leftS));
+                rates.Move(lane, direction);
+                return;
+            }
+
+            stepper.Step(rates, ref states, T.Of(leftS));
+            var end = Distance<TRates, T>(rates, states)[lane];
+            if (!double.IsFinite(end) || end >= 0)
             {
                 return;
             }
 
-            leftS -= Locate(stepper, rates, before, ref states, leftS);
-            ChangeMotion(rates, ref states);
-        }
-    }
-
-    private readonly void Choose<TRates>(ref TRates rates, ref SixStates states, bool rest)
-        where TRates : struct, IShaftRates
-    {
-        if (Held || rest)
-        {
-            states.X5 = 0;
-            rates.Hold();
-        }
-        else
-        {
-            rates.Release(direction);
+            leftS -= Locate<TStepper, TRates, T>(stepper, rates, before, ref states, leftS, lane);
+            ChangeMotion<TRates, T>(ref rates, ref states, lane);
         }
     }
 
     // Distance to the event, positive before it: speed in the direction of motion, or what is left until the shaft breaks away.
-    private readonly double Distance<TRates>(in TRates rates, in SixStates states)
-        where TRates : struct, IShaftRates
+    private static T Distance<TRates, T>(in TRates rates, in SixStates<T> states)
+        where TRates : struct, IShaftRates<T>
+        where T : struct, ILanes<T>
     {
-        if (!Held)
+        var moving = rates.Direction * states.X5;
+        var held = T.Less(T.Abs(rates.Direction), T.Of(0.5));
+        if (!T.Any(held))
         {
-            return direction * states.X5;
+            return moving;
         }
 
         var driving = rates.DrivingTorqueNm(states);
-        return Math.Min(driving - rates.HoldLowestNm, rates.HoldHighestNm - driving);
+        return T.Choose(held, T.Min(driving - rates.HoldLowestNm, rates.HoldHighestNm - driving), moving);
     }
 
-    private readonly bool Ended<TRates>(in TRates rates, in SixStates states)
-        where TRates : struct, IShaftRates => Distance(rates, states) < 0;
-
     // Bracketed false position (Illinois) on the length of the step; each trial is integrated anew from the same states.
-    private readonly double Locate<TStepper, TRates>(in TStepper stepper, in TRates rates, in SixStates before, ref SixStates states, double lengthS)
-        where TStepper : IStepper
-        where TRates : struct, IShaftRates
+    private static double Locate<TStepper, TRates, T>(in TStepper stepper, in TRates rates, in SixStates<T> before, ref SixStates<T> states, double lengthS, int lane)
+        where TStepper : IStepper<T>
+        where TRates : struct, IShaftRates<T>
+        where T : struct, ILanes<T>
     {
         double lowS = 0, highS = lengthS;
-        double atLow = Math.Max(Distance(rates, before), 0), atHigh = Distance(rates, states);
+        double atLow = Math.Max(Distance<TRates, T>(rates, before)[lane], 0), atHigh = Distance<TRates, T>(rates, states)[lane];
         var tolerance = 1e-9 * Math.Max(atLow, -atHigh);
         var kept = 0;
         for (var i = 0; i < 40 && highS - lowS > 1e-12 && atLow > 0; i++)
         {
             var tryS = lowS + ((highS - lowS) * atLow / (atLow - atHigh));
             var trial = before;
-            stepper.Step(rates, ref trial, tryS);
-            var at = Distance(rates, trial);
+            stepper.Step(rates, ref trial, T.Of(tryS));
+            var at = Distance<TRates, T>(rates, trial)[lane];
             if (Math.Abs(at) <= tolerance)
             {
                 states = trial;
@@ -110,19 +126,20 @@ internal struct ShaftMotion
         states = before;
         if (lowS > 0)
         {
-            stepper.Step(rates, ref states, lowS);
+            stepper.Step(rates, ref states, T.Of(lowS));
         }
 
         return lowS;
     }
 
-    private void ChangeMotion<TRates>(in TRates rates, ref SixStates states)
-        where TRates : struct, IShaftRates
+    private static void ChangeMotion<TRates, T>(ref TRates rates, ref SixStates<T> states, int lane)
+        where TRates : struct, IShaftRates<T>
+        where T : struct, ILanes<T>
     {
-        states.X5 = 0;
-        var driving = rates.DrivingTorqueNm(states);
-        var middle = 0.5 * (rates.HoldLowestNm + rates.HoldHighestNm);
-        var holds = !Held && driving >= rates.HoldLowestNm && driving <= rates.HoldHighestNm;
-        direction = holds ? 0 : driving >= middle ? 1 : -1;
+        states.X5 = states.X5.With(lane, 0);
+        var driving = rates.DrivingTorqueNm(states)[lane];
+        double lowest = rates.HoldLowestNm[lane], highest = rates.HoldHighestNm[lane];
+        var holds = (int)rates.Direction[lane] != 0 && driving >= lowest && driving <= highest;
+        rates.Move(lane, holds ? 0 : driving >= 0.5 * (lowest + highest) ? 1 : -1);
     }
 }

@@ -48,10 +48,10 @@ internal sealed class DriveFigures
     internal double ResistorConductance { get; }
 
     /// <summary>Steps into which a tick is divided: enough that a Runge-Kutta step is stable and accurate at the fastest rate of the plant.</summary>
-    internal int StepsIn(double tickS, InductionMachine machine, double swingRate)
+    internal int StepsIn(double tickS, double fastestMachineRate, double swingRate)
     {
         var busRate = Rectifier.SteepestPerOhm / BusF;
-        var rate = Math.Max(busRate / MostRateInStep, Math.Max(machine.FastestRate, swingRate) / (0.5 * MostRateInStep));
+        var rate = Math.Max(busRate / MostRateInStep, Math.Max(fastestMachineRate, swingRate) / (0.5 * MostRateInStep));
         return Math.Clamp((int)Math.Ceiling(tickS * rate), 2, 16);
     }
 }

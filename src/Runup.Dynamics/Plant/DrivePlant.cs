@@ -1,191 +1,177 @@
 using Runup.Dynamics.Integration;
+using Runup.Dynamics.Lanes;
 using Runup.Engineering.Loads;
+using Runup.Engineering.Motors;
 
 namespace Runup.Dynamics.Plant;
 
 /// <summary>Supply, DC bus, inverter, motor and one turning mass, advanced tick by tick; knows nothing of the control.</summary>
-internal sealed class DrivePlant
+/// <remarks>One motor and machine for each lane; supply, drive and brake are the same for all.</remarks>
+internal sealed class DrivePlant<T>
+    where T : struct, ILanes<T>
 {
     // Angle of the field in one step, in rad; what is left of a switching transient turns as fast in the frame.
     private const double MostAngleInStep = 0.5;
 
-    private readonly DriveSystem system;
-    private readonly InductionMachine machine;
+    private readonly IReadOnlyList<EquivalentCircuit> motors;
     private readonly DriveFigures figures;
     private readonly double tickS;
     private readonly double brakeNm;
     private int fewestSteps;
     private int steps;
     private double stepS;
-    private FedRates fed;
-    private CoastingRates coasting;
-    private SixStates states;
-    private ShaftMotion motion = ShaftMotion.AtRest;
-    private bool inverterOn;
-    private bool chopperOn;
-    private PlantReading reading;
+    private DriveRates<T> rates;
+    private SixStates<T> states;
+    private T chopperOn;
+    private PlantReading<T> reading;
 
-    internal DrivePlant(DriveSystem system, double tickS)
+    /// <param name="system">What the members have in common.</param>
+    /// <param name="motors">A motor for each lane; the last stands for the lanes that are left.</param>
+    /// <param name="machines">A machine for each lane, likewise.</param>
+    /// <param name="tickS">Length of a tick.</param>
+    internal DrivePlant(DriveSystem system, IReadOnlyList<EquivalentCircuit> motors, IReadOnlyList<DrivenMachine> machines, double tickS)
     {
-        this.system = system;
-        machine = new InductionMachine(system.Motor);
+        this.motors = motors;
         figures = new DriveFigures(system);
         this.tickS = tickS;
         brakeNm = system.Brake?.NewtonMetres ?? 0;
-        fed.Machine = machine;
-        fed.StrayPerSpeed = StrayBraking.PerSpeed(system.Motor);
-        coasting.RotorRate = machine.OpenRotorRate;
-        Couple(system.Machine);
-        states.X6 = figures.Rectifier.PeakV;
+        rates = new DriveRates<T>(motors);
+        Couple(machines);
+        states.X6 = T.Of(figures.Rectifier.PeakV);
         reading = ReadingNow(default);
     }
 
-    internal PlantReading Reading => reading;
+    internal ref readonly PlantReading<T> Reading => ref reading;
 
     internal double IdleBusV => figures.Rectifier.PeakV;
 
-    /// <summary>Puts another machine on the shaft; the shaft comes to rest.</summary>
-    internal void Couple(DrivenMachine driven)
+    /// <summary>Puts other machines on the shafts; these come to rest.</summary>
+    internal void Couple(IReadOnlyList<DrivenMachine> machines)
     {
-        var load = new ShaftLoad(driven, system.Motor);
-        fed.Shaft = new Shaft(load);
-        coasting.Shaft = new Shaft(load);
-        var motor = system.Motor;
-        var swingRate = machine.SwingRate(motor.RatedVoltage.Phase.Volts, motor.RatedFrequency.RadiansPerSecond, 1 / load.PerLeastInertia);
-        fewestSteps = figures.StepsIn(tickS, machine, swingRate);
-        states.X5 = 0;
-        motion = ShaftMotion.AtRest;
+        var loads = Enumerable.Range(0, T.Count)
+            .Select(lane => new ShaftLoad(machines[Math.Min(lane, machines.Count - 1)], motors[Math.Min(lane, motors.Count - 1)])).ToList();
+        rates.Shaft = new Shaft<T>(loads);
+        var inertia = LaneSet.From<T, ShaftLoad>(loads, l => 1 / l.PerLeastInertia);
+        var phaseV = LaneSet.From<T, EquivalentCircuit>(motors, m => m.RatedVoltage.Phase.Volts);
+        var radPerS = LaneSet.From<T, EquivalentCircuit>(motors, m => m.RatedFrequency.RadiansPerSecond);
+        fewestSteps = figures.StepsIn(
+            tickS, LaneSet.Largest(rates.Machine.FastestRate), LaneSet.Largest(rates.Machine.SwingRate(phaseV, radPerS, inertia)));
+        states.X5 = default;
     }
 
     /// <summary>Advances by one tick under a command.</summary>
-    /// <returns>False when the states ran away; they are then those of the tick before.</returns>
-    internal bool Advance(in PlantCommand command)
+    /// <returns>Set where the states ran away; they are then those of the tick before.</returns>
+    internal T Advance(in PlantCommand<T> command)
     {
         var before = states;
         Switch(command.InverterOn);
         Prepare(command);
-        reading.LargestBusV = 0;
-        reading.LargestCurrentA = 0;
-        reading.ChopperOn = false;
+        reading.LargestBusV = default;
+        reading.LargestCurrentA = default;
+        reading.ChopperOn = default;
         for (var step = 0; step < steps; step++)
         {
             SwitchChopper(command.ChopperEnabled);
-            Step();
+            ShaftMotion.Advance<RungeKutta4<T>, DriveRates<T>, T>(default, ref rates, ref states, stepS);
             NoteExtremes();
         }
 
-        if (!states.IsFinite)
+        var ranAway = LaneSet.Not(states.Finite);
+        if (T.Any(ranAway))
         {
-            states = before;
-            return false;
+            Restore(ranAway, before);
         }
 
         reading = ReadingNow(reading);
-        return true;
+        return ranAway;
     }
 
-    private void Switch(bool on)
+    private void Restore(T ranAway, in SixStates<T> before)
     {
-        if (on == inverterOn)
+        for (var lane = 0; lane < T.Count; lane++)
         {
-            return;
+            if (ranAway.IsSet(lane))
+            {
+                states.Put(lane, before);
+            }
         }
-
-        inverterOn = on;
-        if (on)
-        {
-            states.X1 = machine.OpenStatorShare * states.X3;
-            states.X2 = machine.OpenStatorShare * states.X4;
-            return;
-        }
-
-        // The current that flowed dies out through the diodes; the energy of its field goes to the bus.
-        var energyJ = 0.75 * machine.TransientH * Currents().StatorSquareA2;
-        states.X6 = Math.Sqrt((states.X6 * states.X6) + (2 * energyJ / figures.BusF));
-        states.X1 = 0;
-        states.X2 = 0;
     }
 
-    private void Prepare(in PlantCommand command)
+    private void Switch(T on)
     {
-        var bus = new BusRates
+        var turnedOn = T.And(on, LaneSet.Not(rates.Fed));
+        if (T.Any(turnedOn))
         {
-            Rectifier = figures.Rectifier.In(command.Supply),
-            PerCapacitanceF = 1 / figures.BusF,
-            ConductanceS = figures.OwnConductance,
-            InverterLossW = inverterOn ? figures.InverterLossWPerA * reading.CurrentA : 0,
-        };
-        fed.Bus = bus;
-        coasting.Bus = bus;
-        fed.ModulationQ = command.ModulationQ;
-        fed.ModulationD = command.ModulationD;
-        fed.FrameRadPerS = 2 * Math.PI * command.FrequencyHz;
-        fed.Share = machine.ShareAt(fed.FrameRadPerS);
-        fed.Shaft.BrakeNm = command.BrakeOpen ? 0 : brakeNm;
-        coasting.Shaft.BrakeNm = fed.Shaft.BrakeNm;
-        steps = Math.Max(fewestSteps, (int)Math.Ceiling(tickS * Math.Abs(fed.FrameRadPerS) / MostAngleInStep));
+            states.X1 = T.Choose(turnedOn, rates.Machine.OpenStatorShare * states.X3, states.X1);
+            states.X2 = T.Choose(turnedOn, rates.Machine.OpenStatorShare * states.X4, states.X2);
+        }
+
+        var turnedOff = T.And(rates.Fed, LaneSet.Not(on));
+        if (T.Any(turnedOff))
+        {
+            // The current that flowed dies out through the diodes; the energy of its field goes to the bus.
+            var energyJ = 0.75 * (rates.Machine.TransientH * Currents().StatorSquareA2);
+            var busV = T.Sqrt((states.X6 * states.X6) + ((2 / figures.BusF) * energyJ));
+            states.X6 = T.Choose(turnedOff, busV, states.X6);
+            states.X1 = T.Choose(turnedOff, default, states.X1);
+            states.X2 = T.Choose(turnedOff, default, states.X2);
+        }
+
+        rates.Fed = on;
+    }
+
+    private void Prepare(in PlantCommand<T> command)
+    {
+        rates.Bus.Rectifier = figures.Rectifier.In(command.Supply);
+        rates.Bus.PerCapacitanceF = 1 / figures.BusF;
+        rates.Bus.InverterLossW = T.Choose(rates.Fed, figures.InverterLossWPerA * reading.CurrentA, default);
+        rates.ModulationQ = command.ModulationQ;
+        rates.ModulationD = command.ModulationD;
+        rates.FrameRadPerS = (2 * Math.PI) * command.FrequencyHz;
+        rates.Share = rates.Machine.ShareAt(rates.FrameRadPerS);
+        rates.Shaft.BrakeNm = T.Choose(command.BrakeOpen, default, T.Of(brakeNm));
+        steps = Math.Max(fewestSteps, (int)Math.Ceiling(tickS * LaneSet.Largest(T.Abs(rates.FrameRadPerS)) / MostAngleInStep));
         stepS = tickS / steps;
     }
 
     private void SwitchChopper(bool enabled)
     {
-        chopperOn = enabled && figures.ResistorConductance > 0 && states.X6 >= (chopperOn ? figures.ChopperOffV : figures.ChopperOnV);
-        var conductance = figures.OwnConductance + (chopperOn ? figures.ResistorConductance : 0);
-        fed.Bus.ConductanceS = conductance;
-        coasting.Bus.ConductanceS = conductance;
-        reading.ChopperOn |= chopperOn;
-    }
+        var conductance = T.Of(figures.OwnConductance);
+        if (enabled && figures.ResistorConductance > 0)
+        {
+            var level = T.Choose(chopperOn, T.Of(figures.ChopperOffV), T.Of(figures.ChopperOnV));
+            chopperOn = LaneSet.Not(T.Less(states.X6, level));
+            conductance += T.Choose(chopperOn, T.Of(figures.ResistorConductance), default);
+            reading.ChopperOn = T.Or(reading.ChopperOn, chopperOn);
+        }
 
-    private void Step()
-    {
-        if (inverterOn)
-        {
-            motion.Advance(default(RungeKutta4), ref fed, ref states, stepS);
-        }
-        else
-        {
-            motion.Advance(default(RungeKutta4), ref coasting, ref states, stepS);
-        }
+        rates.Bus.ConductanceS = conductance;
     }
 
     private void NoteExtremes()
     {
-        reading.LargestBusV = Math.Max(reading.LargestBusV, states.X6);
-        if (inverterOn)
-        {
-            reading.LargestCurrentA = Math.Max(reading.LargestCurrentA, Currents().StatorRmsA);
-        }
+        reading.LargestBusV = T.Max(reading.LargestBusV, states.X6);
+        reading.LargestCurrentA = T.Max(reading.LargestCurrentA, T.Choose(rates.Fed, Currents().StatorRmsA, default));
     }
 
-    private MachineCurrents Currents() => machine.Currents(fed.Share, states.X1, states.X2, states.X3, states.X4);
+    private MachineCurrents<T> Currents() => rates.Machine.Currents(rates.Share, states.X1, states.X2, states.X3, states.X4);
 
-    private PlantReading ReadingNow(PlantReading extremes)
+    private PlantReading<T> ReadingNow(in PlantReading<T> extremes)
     {
         var next = extremes;
+        var i = Currents();
+        T q = rates.ModulationQ * states.X6, d = rates.ModulationD * states.X6;
         next.BusV = states.X6;
-        next.LargestBusV = Math.Max(extremes.LargestBusV, states.X6);
+        next.LargestBusV = T.Max(extremes.LargestBusV, states.X6);
         next.SpeedRadPerS = states.X5;
-        if (inverterOn)
-        {
-            ReadOutput(ref next);
-        }
-        else
-        {
-            (next.CurrentA, next.AlongA, next.AcrossA, next.OutputV, next.OutputW, next.TorqueNm) = (0, 0, 0, 0, 0, 0);
-        }
-
+        next.CurrentA = WhileFed(i.StatorRmsA);
+        next.AlongA = WhileFed(Math.Sqrt(0.5) * i.QsA);
+        next.AcrossA = WhileFed(Math.Sqrt(0.5) * i.DsA);
+        next.OutputV = WhileFed(T.Sqrt(1.5 * ((q * q) + (d * d))));
+        next.OutputW = WhileFed(1.5 * ((q * i.QsA) + (d * i.DsA)));
+        next.TorqueNm = WhileFed(rates.Machine.TorqueNm(i, states.X3, states.X4));
         return next;
     }
 
-    private void ReadOutput(ref PlantReading next)
-    {
-        var i = Currents();
-        double q = fed.ModulationQ * states.X6, d = fed.ModulationD * states.X6;
-        next.CurrentA = i.StatorRmsA;
-        next.AlongA = i.QsA * Math.Sqrt(0.5);
-        next.AcrossA = i.DsA * Math.Sqrt(0.5);
-        next.OutputV = Math.Sqrt(1.5 * ((q * q) + (d * d)));
-        next.OutputW = 1.5 * ((q * i.QsA) + (d * i.DsA));
-        next.TorqueNm = machine.TorqueNm(i, states.X3, states.X4);
-    }
+    private T WhileFed(T value) => T.Choose(rates.Fed, value, default);
 }

@@ -1,4 +1,6 @@
 using System.Runtime.CompilerServices;
+using Runup.Dynamics.Integration;
+using Runup.Dynamics.Lanes;
 using Runup.Engineering;
 using Runup.Engineering.Motors;
 
@@ -19,70 +21,71 @@ namespace Runup.Dynamics.Plant;
 /// <para>Assumes sinusoidal windings, three equal phases, no saturation, one cage with constant resistance.</para>
 /// </remarks>
 [Source("krause", "chapter 6, voltage and flux linkage equations in the arbitrary reference frame (from memory)")]
-internal readonly struct InductionMachine
+internal readonly struct InductionMachine<T>
+    where T : struct, ILanes<T>
 {
-    internal readonly double StatorOhm;
-    internal readonly double RotorOhm;
-    internal readonly double PerStatorLeakageH;
-    internal readonly double PerRotorLeakageH;
-    internal readonly double PolePairs;
-    private readonly double magnetizingH;
-    private readonly double rotorLeakageH;
-    private readonly double perCoreOhm;
+    internal readonly T StatorOhm;
+    internal readonly T RotorOhm;
+    internal readonly T PerStatorLeakageH;
+    internal readonly T PerRotorLeakageH;
+    internal readonly T PolePairs;
+    private readonly T magnetizingH;
+    private readonly T rotorLeakageH;
+    private readonly T perCoreOhm;
 
-    internal InductionMachine(EquivalentCircuit circuit)
+    /// <summary>A machine for each lane.</summary>
+    internal InductionMachine(IReadOnlyList<EquivalentCircuit> circuits)
     {
         // One cage here: what two are together at rated slip.
-        circuit = circuit.WithOneCage();
-        var baseRadPerS = circuit.RatedFrequency.RadiansPerSecond;
-        StatorOhm = circuit.StatorResistance.Ohms;
-        RotorOhm = circuit.RotorResistance.Ohms;
-        PerStatorLeakageH = baseRadPerS / circuit.StatorLeakage.Ohms;
-        PerRotorLeakageH = baseRadPerS / circuit.RotorLeakage.Ohms;
-        magnetizingH = circuit.Magnetizing.Ohms / baseRadPerS;
-        rotorLeakageH = 1 / PerRotorLeakageH;
-        perCoreOhm = circuit.CoreLoss is { } core ? 1 / core.Ohms : 0;
-        PolePairs = circuit.Poles.Pairs;
+        circuits = [.. circuits.Select(c => c.WithOneCage())];
+        StatorOhm = Of(circuits, c => c.StatorResistance.Ohms);
+        RotorOhm = Of(circuits, c => c.RotorResistance.Ohms);
+        PerStatorLeakageH = Of(circuits, c => c.RatedFrequency.RadiansPerSecond / c.StatorLeakage.Ohms);
+        PerRotorLeakageH = Of(circuits, c => c.RatedFrequency.RadiansPerSecond / c.RotorLeakage.Ohms);
+        magnetizingH = Of(circuits, c => c.Magnetizing.Ohms / c.RatedFrequency.RadiansPerSecond);
+        rotorLeakageH = T.Of(1) / PerRotorLeakageH;
+        perCoreOhm = Of(circuits, c => c.CoreLoss is { } core ? 1 / core.Ohms : 0);
+        PolePairs = Of(circuits, c => c.Poles.Pairs);
     }
 
     /// <summary>Rotor flux that no stator current feeds falls with this rate: rr / (Llr + Lm), in 1/s.</summary>
-    internal double OpenRotorRate => RotorOhm / (rotorLeakageH + magnetizingH);
+    internal T OpenRotorRate => RotorOhm / (rotorLeakageH + magnetizingH);
 
     /// <summary>Flux of the stator over flux of the rotor while the stator carries no current: Lm / (Llr + Lm).</summary>
-    internal double OpenStatorShare => magnetizingH / (rotorLeakageH + magnetizingH);
+    internal T OpenStatorShare => magnetizingH / (rotorLeakageH + magnetizingH);
 
     /// <summary>Inductance that the stator shows while the rotor flux is held: Lls + Lm·Llr/(Lm + Llr), in H.</summary>
-    internal double TransientH => (1 / PerStatorLeakageH) + (magnetizingH * rotorLeakageH / (magnetizingH + rotorLeakageH));
+    internal T TransientH => (T.Of(1) / PerStatorLeakageH) + (magnetizingH * rotorLeakageH / (magnetizingH + rotorLeakageH));
 
     /// <summary>Fastest rate of the fluxes, about rs/L′ + rr/L′ beside the frame's own, in 1/s.</summary>
-    internal double FastestRate => (StatorOhm + RotorOhm) / TransientH;
+    internal T FastestRate => (StatorOhm + RotorOhm) / TransientH;
 
     /// <summary>Rate at which the shaft swings against the field, √(dT/dω / (J·τ)), at a voltage and frequency, in 1/s.</summary>
     /// <remarks>dT/dω = 3·V²·(P/2)²/(ω²·rr) about synchronous speed, τ = L′/rr the lag of the torque; V phase voltage rms.</remarks>
-    internal double SwingRate(double phaseV, double radPerS, double inertia) =>
-        PolePairs * phaseV / radPerS * Math.Sqrt(3 / (inertia * TransientH));
+    internal T SwingRate(T phaseV, T radPerS, T inertia) =>
+        PolePairs * phaseV / radPerS * T.Sqrt(T.Of(3) / (inertia * TransientH));
 
     /// <summary>How the magnetizing flux follows from the others at a speed of the frame; constant while that speed is.</summary>
     /// <remarks>λm = (λs/Lls + λr/Llr) / (1/Lm + 1/Lls + 1/Llr + jω/rc).</remarks>
-    internal MagnetizingShare ShareAt(double frameRadPerS)
+    internal MagnetizingShare<T> ShareAt(T frameRadPerS)
     {
-        var sum = (1 / magnetizingH) + PerStatorLeakageH + PerRotorLeakageH;
+        var sum = (T.Of(1) / magnetizingH) + PerStatorLeakageH + PerRotorLeakageH;
         var core = frameRadPerS * perCoreOhm;
         var square = (sum * sum) + (core * core);
-        return new MagnetizingShare(sum / square, -core / square);
+        return new MagnetizingShare<T>(sum / square, -core / square);
     }
 
     /// <summary>Power lost in the core, three phases, in W.</summary>
-    internal double CoreLossW(in MachineCurrents currents, double frameRadPerS) =>
+    internal T CoreLossW(in MachineCurrents<T> currents, T frameRadPerS) =>
         1.5 * frameRadPerS * frameRadPerS * perCoreOhm * ((currents.FluxQmWb * currents.FluxQmWb) + (currents.FluxDmWb * currents.FluxDmWb));
 
     /// <summary>Energy in the fields, in J: 3/4 (is·λs + ir·λr), without the core's current.</summary>
-    internal static double FieldEnergyJ(in MachineFluxes f, in MachineCurrents i) =>
-        0.75 * ((i.QsA * f.QsWb) + (i.DsA * f.DsWb) + (i.QrA * f.QrWb) + (i.DrA * f.DrWb));
+    internal static T FieldEnergyJ(in SixStates<T> x, in MachineCurrents<T> i) =>
+        0.75 * ((i.QsA * x.X1) + (i.DsA * x.X2) + (i.QrA * x.X3) + (i.DrA * x.X4));
 
     /// <summary>Currents and torque from the flux linkages.</summary>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    internal MachineCurrents Currents(in MagnetizingShare share, double qsWb, double dsWb, double qrWb, double drWb)
+    internal MachineCurrents<T> Currents(in MagnetizingShare<T> share, T qsWb, T dsWb, T qrWb, T drWb)
     {
         var sumQ = (qsWb * PerStatorLeakageH) + (qrWb * PerRotorLeakageH);
         var sumD = (dsWb * PerStatorLeakageH) + (drWb * PerRotorLeakageH);
@@ -90,7 +93,7 @@ internal readonly struct InductionMachine
         // With x = q and y = −d as Krause's complex vector, (x + jy)·(re + j·im).
         var qmWb = (share.Real * sumQ) + (share.Imaginary * sumD);
         var dmWb = (share.Real * sumD) - (share.Imaginary * sumQ);
-        return new MachineCurrents
+        return new MachineCurrents<T>
         {
             QsA = (qsWb - qmWb) * PerStatorLeakageH,
             DsA = (dsWb - dmWb) * PerStatorLeakageH,
@@ -103,5 +106,7 @@ internal readonly struct InductionMachine
 
     /// <summary>Torque that the field develops on the rotor, in N·m.</summary>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    internal double TorqueNm(in MachineCurrents i, double qrWb, double drWb) => 1.5 * PolePairs * ((qrWb * i.DrA) - (drWb * i.QrA));
+    internal T TorqueNm(in MachineCurrents<T> i, T qrWb, T drWb) => 1.5 * PolePairs * ((qrWb * i.DrA) - (drWb * i.QrA));
+
+    private static T Of(IReadOnlyList<EquivalentCircuit> circuits, Func<EquivalentCircuit, double> figure) => LaneSet.From<T, EquivalentCircuit>(circuits, figure);
 }

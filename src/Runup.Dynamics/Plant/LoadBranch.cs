@@ -1,4 +1,5 @@
 using System.Runtime.CompilerServices;
+using Runup.Dynamics.Lanes;
 
 namespace Runup.Dynamics.Plant;
 
@@ -7,22 +8,28 @@ namespace Runup.Dynamics.Plant;
 /// T(ω) = c₀ + c₁·ω + c₂·ω² (N·m, rad/s), plus, where the driven machine's curve is no such polynomial, its values at equal
 /// steps of speed, linear between. The polynomial goes on beyond zero speed, so that an integrator meets no break at the moment it locates.
 /// </remarks>
-internal readonly struct LoadBranch
+internal sealed class LoadBranch
 {
-    private readonly double constantNm;
-    private readonly double perSpeed;
-    private readonly double perSquare;
     private readonly double[]? tableNm;
     private readonly double perStep;
 
     private LoadBranch(double constantNm, double perSpeed, double perSquare, double[]? tableNm = null, double perStep = 0)
     {
-        this.constantNm = constantNm;
-        this.perSpeed = perSpeed;
-        this.perSquare = perSquare;
+        ConstantNm = constantNm;
+        PerSpeed = perSpeed;
+        PerSquare = perSquare;
         this.tableNm = tableNm;
         this.perStep = perStep;
     }
+
+    internal double ConstantNm { get; }
+
+    internal double PerSpeed { get; }
+
+    internal double PerSquare { get; }
+
+    /// <summary>The curve is no polynomial.</summary>
+    internal bool IsTable => tableNm is not null;
 
     /// <summary>Branch through samples of a curve at equal steps of speed from (nearly) zero to a highest, negative for the backward direction.</summary>
     internal static LoadBranch Through(IReadOnlyList<double> samplesNm, double highestRadPerS)
@@ -45,14 +52,17 @@ internal readonly struct LoadBranch
         return polynomial;
     }
 
-    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     internal double At(double speedRadPerS)
     {
-        var torque = constantNm + (speedRadPerS * (perSpeed + (speedRadPerS * perSquare)));
-        return tableNm is null ? torque : torque + FromTable(speedRadPerS);
+        double torque = Polynomial<One>(ConstantNm, PerSpeed, PerSquare, speedRadPerS);
+        return IsTable ? torque + FromTable(speedRadPerS) : torque;
     }
 
-    private double FromTable(double speedRadPerS)
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    internal static T Polynomial<T>(T constantNm, T perSpeed, T perSquare, T speedRadPerS)
+        where T : struct, ILanes<T> => T.MultiplyAdd(speedRadPerS, T.MultiplyAdd(speedRadPerS, perSquare, perSpeed), constantNm);
+
+    internal double FromTable(double speedRadPerS)
     {
         var table = tableNm!;
         var place = Math.Clamp(speedRadPerS * perStep, 0, table.Length - 1);

@@ -1,24 +1,25 @@
+using Runup.Dynamics.Lanes;
+
 namespace Runup.Dynamics.Plant;
 
 /// <summary>Currents of the machine, peak values of the phase on two axes, and its magnetizing flux.</summary>
-internal struct MachineCurrents
+internal struct MachineCurrents<T>
+    where T : struct, ILanes<T>
 {
-    internal double QsA;
-    internal double DsA;
-    internal double QrA;
-    internal double DrA;
-    internal double FluxQmWb;
-    internal double FluxDmWb;
+    internal T QsA;
+    internal T DsA;
+    internal T QrA;
+    internal T DrA;
+    internal T FluxQmWb;
+    internal T FluxDmWb;
 
     /// <summary>Square of the stator current's amplitude, in A².</summary>
-    internal readonly double StatorSquareA2 => (QsA * QsA) + (DsA * DsA);
+    internal readonly T StatorSquareA2 => (QsA * QsA) + (DsA * DsA);
 
     /// <summary>Stator current as the rms value of a sine of this amplitude, in A.</summary>
-    internal readonly double StatorRmsA => Math.Sqrt(0.5 * StatorSquareA2);
+    internal readonly T StatorRmsA => T.Sqrt(0.5 * StatorSquareA2);
 }
 
-/// <summary>Flux linkages of the machine, peak values of the phase on two axes.</summary>
-internal readonly record struct MachineFluxes(double QsWb, double DsWb, double QrWb, double DrWb);
-
 /// <summary>Complex share by which the leakage-weighted fluxes make the magnetizing flux, in H.</summary>
-internal readonly record struct MagnetizingShare(double Real, double Imaginary);
+internal readonly record struct MagnetizingShare<T>(T Real, T Imaginary)
+    where T : struct, ILanes<T>;

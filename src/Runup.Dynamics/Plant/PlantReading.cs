@@ -1,38 +1,41 @@
+using Runup.Dynamics.Lanes;
+
 namespace Runup.Dynamics.Plant;
 
 /// <summary>What can be measured at the plant at the end of a tick, and its extremes within it.</summary>
-internal struct PlantReading
+internal struct PlantReading<T>
+    where T : struct, ILanes<T>
 {
     /// <summary>Output current as the rms value of a sine of its amplitude, in A.</summary>
-    internal double CurrentA;
+    internal T CurrentA;
 
     /// <summary>Largest of that within the tick, in A.</summary>
-    internal double LargestCurrentA;
+    internal T LargestCurrentA;
 
     /// <summary>Part of the output current along the axis of the voltage curve, rms, in A.</summary>
-    internal double AlongA;
+    internal T AlongA;
 
     /// <summary>Part across that axis, rms, in A.</summary>
-    internal double AcrossA;
+    internal T AcrossA;
 
     /// <summary>Output voltage, line to line rms, in V.</summary>
-    internal double OutputV;
+    internal T OutputV;
 
     /// <summary>Power from inverter to motor, in W; negative flows back.</summary>
-    internal double OutputW;
+    internal T OutputW;
 
     /// <summary>DC bus, in V.</summary>
-    internal double BusV;
+    internal T BusV;
 
     /// <summary>Largest DC bus voltage within the tick, in V.</summary>
-    internal double LargestBusV;
+    internal T LargestBusV;
 
     /// <summary>Developed torque, in N·m.</summary>
-    internal double TorqueNm;
+    internal T TorqueNm;
 
     /// <summary>Speed of the motor's shaft, in rad/s.</summary>
-    internal double SpeedRadPerS;
+    internal T SpeedRadPerS;
 
-    /// <summary>The chopper was on at some time within the tick.</summary>
-    internal bool ChopperOn;
+    /// <summary>Set where the chopper was on at some time within the tick.</summary>
+    internal T ChopperOn;
 }

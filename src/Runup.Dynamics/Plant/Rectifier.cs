@@ -1,4 +1,5 @@
 using System.Runtime.CompilerServices;
+using Runup.Dynamics.Lanes;
 using Runup.Engineering;
 
 namespace Runup.Dynamics.Plant;
@@ -90,28 +91,30 @@ internal readonly struct Rectifier
     internal Rectifier In(RectifierMode mode) => new(this, mode);
 
     /// <summary>Mean current into the bus, in A.</summary>
+    internal double CurrentA(double busV) => CurrentA<One>(busV);
+
+    /// <summary>Mean current into the bus, in A.</summary>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    internal double CurrentA(double busV)
-    {
-        if (busV >= peakV || Mode == RectifierMode.Open)
+    internal T CurrentA<T>(T busV)
+        where T : struct, ILanes<T> => Mode switch
         {
-            return 0;
-        }
+            RectifierMode.Open => default,
+            RectifierMode.Charging => T.Max(perChargingOhm * (T.Of(peakV) - busV), default),
+            _ => ConductingA(busV),
+        };
 
-        return Mode == RectifierMode.Charging ? (peakV - busV) * perChargingOhm : ConductingA(busV);
-    }
-
-    private double ConductingA(double busV)
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    private T ConductingA<T>(T busV)
+        where T : struct, ILanes<T>
     {
-        var u = (1 - (busV * perPeakV)) * perWindow;
-        if (u >= 1)
-        {
-            return BoundaryA + (((BoundaryRatio * peakV) - busV) * perCommutationOhm);
-        }
-
+        var u = perWindow * T.Max(T.Of(1) - (perPeakV * busV), default);
         var u2 = u * u;
         var u4 = u2 * u2;
         var u8 = u4 * u4;
-        return pulseA * k * u2 * (1 + (a * u) + (b * u8 * u8));
+        var pulses = (pulseA * k) * u2 * (T.Of(1) + (a * u) + (b * (u8 * u8)));
+        var continuous = T.Less(T.Of(1), u);
+        return T.Any(continuous)
+            ? T.Choose(continuous, T.Of(BoundaryA) + (perCommutationOhm * (T.Of(BoundaryRatio * peakV) - busV)), pulses)
+            : pulses;
     }
 }

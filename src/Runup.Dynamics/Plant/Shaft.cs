@@ -1,4 +1,5 @@
 using System.Runtime.CompilerServices;
+using Runup.Dynamics.Lanes;
 
 namespace Runup.Dynamics.Plant;
 
@@ -8,55 +9,104 @@ namespace Runup.Dynamics.Plant;
 /// (x with the motion), T = J_motor α + x η_back while the machine does. Which of them it is shows in the sign of T · J_machine/i² + L · J_motor; α is the same on both sides of the change.
 /// A closed brake acts on the motor's side, as friction.
 /// </remarks>
-internal struct Shaft
+internal struct Shaft<T>
+    where T : struct, ILanes<T>
 {
-    private ShaftLoad put;
-    private LoadBranch load;
-    private double motorInertia;
-    private double behindGear;
-    private double motorDrives;
-    private double machineDrives;
-    private double perInertiaMotorDrives;
-    private double perInertiaMachineDrives;
-    private double ownNm;
-    private double windage;
-    private int direction;
+    private readonly IReadOnlyList<ShaftLoad> loads;
+    private readonly T motorInertia;
+    private readonly T behindGear;
+    private readonly T motorDrives;
+    private readonly T machineDrives;
+    private readonly T bearingsNm;
+    private readonly T holdLowestNm;
+    private readonly T holdHighestNm;
+    private readonly LoadBranch?[] tables;
+    private T perInertiaMotorDrives;
+    private T perInertiaMachineDrives;
+    private T constantNm;
+    private T perSpeed;
+    private T perSquare;
+    private T ownNm;
+    private T windage;
+    private bool anyTable;
 
-    internal Shaft(ShaftLoad put)
+    /// <summary>Shafts at rest, one load for each lane.</summary>
+    internal Shaft(IReadOnlyList<ShaftLoad> loads)
     {
-        this.put = put;
-        (motorInertia, behindGear, motorDrives, machineDrives) = (put.MotorInertia, put.InertiaBehindGear, put.MotorDrives, put.MachineDrives);
+        this.loads = loads;
+        motorInertia = LaneSet.From<T, ShaftLoad>(loads, l => l.MotorInertia);
+        behindGear = LaneSet.From<T, ShaftLoad>(loads, l => l.InertiaBehindGear);
+        motorDrives = LaneSet.From<T, ShaftLoad>(loads, l => l.MotorDrives);
+        machineDrives = LaneSet.From<T, ShaftLoad>(loads, l => l.MachineDrives);
+        bearingsNm = LaneSet.From<T, ShaftLoad>(loads, l => l.BearingsNm);
+        holdLowestNm = LaneSet.From<T, ShaftLoad>(loads, l => l.HoldLowestNm);
+        holdHighestNm = LaneSet.From<T, ShaftLoad>(loads, l => l.HoldHighestNm);
+        tables = new LoadBranch?[T.Count];
     }
 
+    /// <summary>+1 forward, −1 backward, 0 held.</summary>
+    internal T Direction { get; private set; }
+
     /// <summary>Torque of the mechanical brake while it is closed; zero while it is open.</summary>
-    internal double BrakeNm { get; set; }
-
-    internal readonly double HoldLowestNm => put.HoldLowestNm - BrakeNm;
-
-    internal readonly double HoldHighestNm => put.HoldHighestNm + BrakeNm;
-
-    /// <summary>From now on the shaft is held at zero speed.</summary>
-    internal void Hold() => perInertiaMotorDrives = perInertiaMachineDrives = 0;
-
-    /// <summary>From now on the shaft moves in a direction: +1 or −1.</summary>
-    internal void Release(int towards)
+    internal T BrakeNm
     {
-        direction = towards;
-        load = towards > 0 ? put.Forward : put.Backward;
-        ownNm = towards * (put.BearingsNm + BrakeNm);
-        windage = towards * put.WindagePerSquare;
-        perInertiaMotorDrives = 1 / (motorInertia + (behindGear * motorDrives));
-        perInertiaMachineDrives = 1 / (motorInertia + (behindGear * machineDrives));
+        readonly get;
+        set
+        {
+            field = value;
+            ownNm = Direction * (bearingsNm + value);
+        }
+    }
+
+    internal readonly T HoldLowestNm => holdLowestNm - BrakeNm;
+
+    internal readonly T HoldHighestNm => holdHighestNm + BrakeNm;
+
+    /// <summary>From now on one shaft moves in a direction, +1 or −1, or is held at zero speed with 0.</summary>
+    internal void Move(int lane, int direction)
+    {
+        Direction = Direction.With(lane, direction);
+        BrakeNm = BrakeNm;
+        var put = loads[Math.Min(lane, loads.Count - 1)];
+        windage = windage.With(lane, direction * put.WindagePerSquare);
+        var inertia = put.MotorInertia + (put.InertiaBehindGear * put.MotorDrives);
+        perInertiaMotorDrives = perInertiaMotorDrives.With(lane, direction == 0 ? 0 : 1 / inertia);
+        inertia = put.MotorInertia + (put.InertiaBehindGear * put.MachineDrives);
+        perInertiaMachineDrives = perInertiaMachineDrives.With(lane, direction == 0 ? 0 : 1 / inertia);
+        var branch = direction < 0 ? put.Backward : put.Forward;
+        constantNm = constantNm.With(lane, branch.ConstantNm);
+        perSpeed = perSpeed.With(lane, branch.PerSpeed);
+        perSquare = perSquare.With(lane, branch.PerSquare);
+        tables[lane] = branch.IsTable ? branch : null;
+        anyTable = Array.Exists(tables, t => t is not null);
     }
 
     /// <summary>Acceleration under a driving torque, in rad/s².</summary>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    internal readonly double AccelerationRadPerS2(double drivingNm, double speedRadPerS)
+    internal readonly T AccelerationRadPerS2(T drivingNm, T speedRadPerS)
     {
         var torqueNm = drivingNm - ownNm - (windage * speedRadPerS * speedRadPerS);
-        var loadNm = load.At(speedRadPerS);
-        return direction * ((torqueNm * behindGear) + (loadNm * motorInertia)) > 0
-            ? perInertiaMotorDrives * (torqueNm - (loadNm * motorDrives))
-            : perInertiaMachineDrives * (torqueNm - (loadNm * machineDrives));
+        var loadNm = LoadBranch.Polynomial(constantNm, perSpeed, perSquare, speedRadPerS);
+        if (anyTable)
+        {
+            loadNm += FromTables(speedRadPerS);
+        }
+
+        var gearCarries = Direction * ((torqueNm * behindGear) + (loadNm * motorInertia));
+        return T.Choose(
+            T.Less(default, gearCarries),
+            perInertiaMotorDrives * (torqueNm - (loadNm * motorDrives)),
+            perInertiaMachineDrives * (torqueNm - (loadNm * machineDrives)));
+    }
+
+    private readonly T FromTables(T speedRadPerS)
+    {
+        Span<double> torques = stackalloc double[T.Count];
+        for (var lane = 0; lane < T.Count; lane++)
+        {
+            torques[lane] = tables[lane]?.FromTable(speedRadPerS[lane]) ?? 0;
+        }
+
+        return T.Load(torques);
     }
 }

@@ -1,3 +1,4 @@
+using Runup.Dynamics.Lanes;
 using Runup.Dynamics.Control;
 using Runup.Quantities;
 using static Runup.Dynamics.Tests.Examples;
@@ -19,7 +20,7 @@ public sealed class OverloadTests
     [InlineData(30, 9)]
     public void At_72_tenths_of_the_setting_the_class_is_kept(double classSeconds, double notBeforeS)
     {
-        var model = new MotorThermalModel(TenAmperes with { OverloadTripTime = Seconds(classSeconds) });
+        var model = new MotorThermalModel<One>(TenAmperes with { OverloadTripTime = Seconds(classSeconds) });
 
         SecondsToTrip(model, 72, 100).ShouldBeInRange(notBeforeS, classSeconds);
     }
@@ -28,7 +29,7 @@ public sealed class OverloadTests
     [Fact]
     public void Holds_at_105_and_trips_at_120_per_cent()
     {
-        var model = new MotorThermalModel(TenAmperes);
+        var model = new MotorThermalModel<One>(TenAmperes);
 
         SecondsToTrip(model, 10.5, 7200).ShouldBe(double.PositiveInfinity);
         SecondsToTrip(model, 12, 7200).ShouldBeLessThan(7200);
@@ -38,7 +39,7 @@ public sealed class OverloadTests
     [Fact]
     public void Trips_warm_at_150_per_cent_within_the_time_of_its_class()
     {
-        var model = new MotorThermalModel(TenAmperes);
+        var model = new MotorThermalModel<One>(TenAmperes);
         SecondsToTrip(model, 10, 7200).ShouldBe(double.PositiveInfinity);
 
         SecondsToTrip(model, 15, 7200).ShouldBeLessThan(240);
@@ -48,7 +49,7 @@ public sealed class OverloadTests
     public void The_drive_carries_its_overload_for_its_time_and_no_longer()
     {
         var normal = Drive with { Overloads = [Drive.Overloads[0]] };
-        var model = new DriveOverloadModel(normal);
+        var model = new DriveOverloadModel<One>(normal);
 
         Seconds(model, 1.1 * 17, 120).ShouldBe(60, 0.01);
     }
@@ -57,7 +58,7 @@ public sealed class OverloadTests
     public void The_drive_recovers_its_overload_within_the_cycle()
     {
         var normal = Drive with { Overloads = [Drive.Overloads[0]] };
-        var model = new DriveOverloadModel(normal);
+        var model = new DriveOverloadModel<One>(normal);
         Seconds(model, 1.1 * 17, 59.9).ShouldBe(double.PositiveInfinity);
         Seconds(model, 17, 540).ShouldBe(double.PositiveInfinity);
 
@@ -68,7 +69,7 @@ public sealed class OverloadTests
     public void A_drive_rated_without_overload_runs_at_its_rating_and_not_above()
     {
         var plain = Drive with { Overloads = [Drive.Overloads[0] with { Overload = Fraction.FromRatio(1) }] };
-        var model = new DriveOverloadModel(plain);
+        var model = new DriveOverloadModel<One>(plain);
 
         Seconds(model, 17, 60).ShouldBe(double.PositiveInfinity);
         Seconds(model, 18, 60).ShouldBeLessThan(1);
@@ -86,7 +87,7 @@ public sealed class OverloadTests
         at.Trip.ShouldBe(Runup.Settings.TripCause.DriveOverload);
     }
 
-    private static double SecondsToTrip(MotorThermalModel model, double currentA, double atMostS)
+    private static double SecondsToTrip(MotorThermalModel<One> model, double currentA, double atMostS)
     {
         for (var i = 0; i < atMostS / ControlFigures.TickS; i++)
         {
@@ -101,11 +102,11 @@ public sealed class OverloadTests
         return double.PositiveInfinity;
     }
 
-    private static double Seconds(DriveOverloadModel model, double currentA, double atMostS)
+    private static double Seconds(DriveOverloadModel<One> model, double currentA, double atMostS)
     {
         for (var i = 0; i < atMostS / ControlFigures.TickS; i++)
         {
-            if (model.Exceeded)
+            if (model.Exceeded.IsSet(0))
             {
                 return i * ControlFigures.TickS;
             }

@@ -1,4 +1,5 @@
 using Runup.Dynamics.Integration;
+using Runup.Dynamics.Lanes;
 
 namespace Runup.Dynamics.Tests.Integration;
 
@@ -13,14 +14,14 @@ public sealed class ShaftMotionTests
     public void A_shaft_that_friction_brakes_stops_at_the_exact_moment_and_stays(double speed, double stopsAtS)
     {
         var rates = new Shaft();
-        var motion = ShaftMotion.Moving(speed);
-        var states = new SixStates { X5 = speed };
+        rates.Move(0, Math.Sign(speed));
+        var states = new SixStates<One> { X5 = speed };
 
-        motion.Advance(default(RungeKutta4), ref rates, ref states, 1);
+        ShaftMotion.Advance<RungeKutta4<One>, Shaft, One>(default, ref rates, ref states, 1);
 
-        motion.Held.ShouldBeTrue();
-        states.X5.ShouldBe(0);
-        states.X4.ShouldBe(0.5 * speed * stopsAtS, 1e-9);
+        ((double)rates.Direction).ShouldBe(0);
+        states.X5[0].ShouldBe(0);
+        states.X4[0].ShouldBe(0.5 * speed * stopsAtS, 1e-9);
     }
 
     [Fact]
@@ -28,13 +29,12 @@ public sealed class ShaftMotionTests
     {
         // Torque rises with 10 N·m/s: breaks away at 0.2 s, then ω = 5 (t − 0.2)², J = 1.
         var rates = new Shaft { TorquePerS = 10 };
-        var motion = ShaftMotion.AtRest;
-        var states = default(SixStates);
+        var states = default(SixStates<One>);
 
-        motion.Advance(default(RungeKutta4), ref rates, ref states, 0.5);
+        ShaftMotion.Advance<RungeKutta4<One>, Shaft, One>(default, ref rates, ref states, 0.5);
 
-        motion.Held.ShouldBeFalse();
-        states.X5.ShouldBe(5 * 0.3 * 0.3, 1e-9);
+        ((double)rates.Direction).ShouldBe(1);
+        states.X5[0].ShouldBe(5 * 0.3 * 0.3, 1e-9);
     }
 
     [Fact]
@@ -42,28 +42,27 @@ public sealed class ShaftMotionTests
     {
         // −5 N·m against a shaft at 3.5 rad/s: with friction −7, then from rest −5 + 2 = −3.
         var rates = new Shaft { ConstantNm = -5 };
-        var motion = ShaftMotion.Moving(3.5);
-        var states = new SixStates { X5 = 3.5 };
+        rates.Move(0, 1);
+        var states = new SixStates<One> { X5 = 3.5 };
 
-        motion.Advance(default(RungeKutta4), ref rates, ref states, 1);
+        ShaftMotion.Advance<RungeKutta4<One>, Shaft, One>(default, ref rates, ref states, 1);
 
-        states.X5.ShouldBe(-3 * 0.5, 1e-9);
+        states.X5[0].ShouldBe(-3 * 0.5, 1e-9);
     }
 
     [Fact]
     public void A_shaft_without_friction_obeys_the_least_torque()
     {
         var rates = new Shaft { ConstantNm = 1e-6, FrictionFreely = true };
-        var motion = ShaftMotion.AtRest;
-        var states = default(SixStates);
+        var states = default(SixStates<One>);
 
-        motion.Advance(default(RungeKutta4), ref rates, ref states, 1);
+        ShaftMotion.Advance<RungeKutta4<One>, Shaft, One>(default, ref rates, ref states, 1);
 
-        states.X5.ShouldBe(1e-6, 1e-12);
+        states.X5[0].ShouldBe(1e-6, 1e-12);
     }
 
     /// <summary>Inertia 1 kg·m²; the torque grows with the first state, which counts time; the fourth is the angle.</summary>
-    private struct Shaft : IShaftRates
+    private struct Shaft : IShaftRates<One>
     {
         private double frictionNm;
         private double perInertia;
@@ -74,28 +73,29 @@ public sealed class ShaftMotionTests
 
         internal bool FrictionFreely { get; init; }
 
-        public readonly double HoldLowestNm => FrictionFreely ? 0 : -FrictionNm;
+        public One Direction { get; private set; }
 
-        public readonly double HoldHighestNm => FrictionFreely ? 0 : FrictionNm;
+        public readonly One HoldLowestNm => FrictionFreely ? 0 : -FrictionNm;
 
-        public void Hold() => perInertia = 0;
+        public readonly One HoldHighestNm => FrictionFreely ? 0 : FrictionNm;
 
-        public void Release(int direction)
+        public void Move(int lane, int direction)
         {
-            perInertia = 1;
+            Direction = direction;
+            perInertia = direction == 0 ? 0 : 1;
             frictionNm = FrictionFreely ? 0 : direction * FrictionNm;
         }
 
-        public readonly double DrivingTorqueNm(in SixStates states) => ConstantNm + (TorquePerS * states.X1);
+        public readonly One DrivingTorqueNm(in SixStates<One> states) => ConstantNm + (TorquePerS * (double)states.X1);
 
         public readonly void At(
-            double x1, double x2, double x3, double x4, double x5, double x6,
-            out double d1, out double d2, out double d3, out double d4, out double d5, out double d6)
+            One x1, One x2, One x3, One x4, One x5, One x6,
+            out One d1, out One d2, out One d3, out One d4, out One d5, out One d6)
         {
             d1 = 1;
             d2 = d3 = d6 = 0;
             d4 = x5;
-            d5 = perInertia * (ConstantNm + (TorquePerS * x1) - frictionNm);
+            d5 = perInertia * (ConstantNm + (TorquePerS * (double)x1) - frictionNm);
         }
     }
 }

@@ -1,3 +1,4 @@
+using Runup.Dynamics.Lanes;
 using Runup.Dynamics.Plant;
 using static Runup.Dynamics.Tests.Examples;
 
@@ -52,22 +53,23 @@ public sealed class EnergyTests
     {
         var (i, states) = (start.Currents, start.States);
         var machine = start.Rates.Machine;
-        var against = states.X5 >= 0
-            ? Load.Forward.At(states.X5) + Load.BearingsNm + (Load.WindagePerSquare * states.X5 * states.X5)
-            : Load.Backward.At(states.X5) - Load.BearingsNm - (Load.WindagePerSquare * states.X5 * states.X5);
-        var stray = StrayBraking.PerSpeed(Motor) * i.StatorSquareA2 * states.X5;
+        double speed = states.X5;
+        var against = speed >= 0
+            ? Load.Forward.At(speed) + Load.BearingsNm + (Load.WindagePerSquare * speed * speed)
+            : Load.Backward.At(speed) - Load.BearingsNm - (Load.WindagePerSquare * speed * speed);
+        double stray = StrayBraking.PerSpeed(Motor) * i.StatorSquareA2 * speed;
         return (
             1.5 * states.X6 * i.QsA,
             1.5 * ((machine.StatorOhm * i.StatorSquareA2) + (machine.RotorOhm * ((i.QrA * i.QrA) + (i.DrA * i.DrA)))),
-            machine.TorqueNm(i, states.X3, states.X4) * states.X5,
-            (against + stray) * states.X5);
+            machine.TorqueNm(i, states.X3, states.X4) * speed,
+            (against + stray) * speed);
     }
 
     private static (double Field, double Kinetic) Stored(LineStart start, double inertia)
     {
         var s = start.States;
         return (
-            InductionMachine.FieldEnergyJ(new MachineFluxes(s.X1, s.X2, s.X3, s.X4), start.Currents),
+            InductionMachine<One>.FieldEnergyJ(s, start.Currents),
             0.5 * inertia * s.X5 * s.X5);
     }
 

@@ -1,4 +1,5 @@
 using FsCheck.Xunit;
+using Runup.Dynamics.Lanes;
 using Runup.Dynamics.Plant;
 using Runup.Engineering.Loads;
 using Runup.Engineering.Mechanics;
@@ -50,10 +51,10 @@ public sealed class LoadsTests
             MachineInertia = Inertia.FromKilogramSquareMetres(inertia / 20.0),
         };
         var motion = backward ? -1 : 1;
-        var shaft = new Shaft(new ShaftLoad(machine, Motor with { FrictionLoss = default }));
-        shaft.Release(motion);
+        var shaft = new Shaft<One>([new ShaftLoad(machine, Motor with { FrictionLoss = default })]);
+        shaft.Move(0, motion);
 
-        var acceleration = shaft.AccelerationRadPerS2(driving_Nm, 100 * motion);
+        double acceleration = shaft.AccelerationRadPerS2(driving_Nm, 100 * motion);
 
         machine.TorqueFor(ShaftSpeed.FromRadiansPerSecond(100 * motion), ShaftSpeed.FromRadiansPerSecond(acceleration)).NewtonMetres.ShouldBe(driving_Nm, 1e-4);
     }

@@ -25,7 +25,7 @@ public sealed class SteadyStateTests
 
         start.Current.Amperes.ShouldBe(expected.Current.Amperes, Tolerance * expected.Current.Amperes);
         start.Torque.NewtonMetres.ShouldBe(expected.DevelopedTorque.NewtonMetres, Tolerance * 49);
-        var inputW = 1.5 * start.States.X6 * start.Currents.QsA;
+        double inputW = 1.5 * start.States.X6 * start.Currents.QsA;
         inputW.ShouldBe(expected.Input.Watts, Tolerance * 7500);
         expected.ShaftTorque.NewtonMetres.ShouldBe(loadNm, 0.02 * 49);
     }
