@@ -52,7 +52,7 @@ public sealed class DriveSimulation
     public ControlSettings Settings => control.Settings;
 
     /// <summary>True while the ramp has arrived at the frequency asked for.</summary>
-    public bool AtTarget => control.AtTarget(0);
+    public bool AtTarget => control.AtTarget.IsSet(0);
 
     /// <summary>What the drive would show now.</summary>
     public DriveReadings Readings
@@ -120,9 +120,7 @@ public sealed class DriveSimulation
             return;
         }
 
-        ref readonly var at = ref plant.Reading;
-        var measured = new Measurement<One>(at.CurrentA, at.LargestCurrentA, at.AlongA, at.AcrossA, at.OutputV, at.OutputW, at.BusV, at.LargestBusV);
-        var command = control.Sample(measured, Order);
+        var command = control.Sample(Measurement<One>.Of(plant.Reading), Order);
         if (plant.Advance(command).IsSet(0))
         {
             Breakdown = new SimulationBreakdown(ticks * TickSeconds, "The states of motor, shaft and DC bus left the range of numbers.");

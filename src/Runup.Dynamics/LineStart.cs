@@ -16,6 +16,7 @@ public sealed class LineStart
 {
     private const double RelativeTolerance = 1e-9;
     private const double AbsoluteTolerance = 1e-10;
+    private const double LongestOnTableS = 1e-4;
 
     private readonly DormandPrince stepper = new(RelativeTolerance, AbsoluteTolerance);
     private DriveRates<One> rates;
@@ -62,7 +63,13 @@ public sealed class LineStart
     public void Advance(Duration length)
     {
         var before = states;
-        ShaftMotion.Advance<DormandPrince, DriveRates<One>, One>(stepper, ref rates, ref states, length.Seconds);
+        var pieces = rates.Shaft.HasTables ? Math.Max(1, (int)Math.Ceiling(length.Seconds / LongestOnTableS)) : 1;
+        for (var piece = 0; piece < pieces; piece++)
+        {
+            rates.Shaft.Follow(states.X5);
+            ShaftMotion.Advance<DormandPrince, DriveRates<One>, One>(stepper, ref rates, ref states, length.Seconds / pieces);
+        }
+
         if (!states.Finite.IsSet(0))
         {
             states = before;

@@ -6,7 +6,7 @@ namespace Runup.Dynamics;
 internal static class Standstill
 {
     // Of synchronous speed: 3 rpm of 1500 (common practice, no source).
-    private const double Share = 0.002;
+    internal const double Share = 0.002;
 
     internal static bool At(double speedRpm, EquivalentCircuit motor) =>
         Math.Abs(speedRpm) <= Share * motor.RatedFrequency.SynchronousSpeed(motor.Poles).Rpm;

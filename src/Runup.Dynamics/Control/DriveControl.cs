@@ -54,7 +54,12 @@ internal sealed class DriveControl<T>
     /// <summary>The sequencer of one drive: its state and trip.</summary>
     internal Sequencer Of(int lane) => sequencers[lane];
 
-    internal bool AtTarget(int lane) => Of(lane).State == DriveState.Running && ramp.FrequencyHz[lane] == Of(lane).TargetHz;
+    /// <summary>Set where the ramp has arrived at the frequency asked for.</summary>
+    internal T AtTarget => T.And(sequencers.Running, T.And(
+        LaneSet.Not(T.Less(ramp.FrequencyHz, sequencers.TargetHz)), LaneSet.Not(T.Less(sequencers.TargetHz, ramp.FrequencyHz))));
+
+    /// <summary>Set where the output is on.</summary>
+    internal T OutputOn => sequencers.On;
 
     internal void Configure(ControlSettings settings)
     {

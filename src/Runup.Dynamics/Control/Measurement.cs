@@ -1,4 +1,5 @@
 using Runup.Dynamics.Lanes;
+using Runup.Dynamics.Plant;
 
 namespace Runup.Dynamics.Control;
 
@@ -15,6 +16,10 @@ internal readonly record struct Measurement<T>(
     T CurrentA, T LargestCurrentA, T AlongA, T AcrossA, T OutputV, T OutputW, T BusV, T LargestBusV)
     where T : struct, ILanes<T>
 {
+    /// <summary>What can be measured of the plant.</summary>
+    internal static Measurement<T> Of(in PlantReading<T> at) =>
+        new(at.CurrentA, at.LargestCurrentA, at.AlongA, at.AcrossA, at.OutputV, at.OutputW, at.BusV, at.LargestBusV);
+
     /// <summary>Current in phase with the voltage, rms, in A.</summary>
     internal T ActiveA => T.Choose(T.Less(OutputV, T.Of(1)), default, OutputW / (Math.Sqrt(3) * T.Max(OutputV, T.Of(1))));
 }

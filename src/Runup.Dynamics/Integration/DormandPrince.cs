@@ -29,7 +29,7 @@ internal sealed class DormandPrince(double relativeTolerance, double absoluteTol
     private double proposedS = 1e-5;
 
     /// <inheritdoc/>
-    public void Step<TRates>(in TRates rates, ref SixStates<One> states, One lengthS)
+    public void Step<TRates>(ref TRates rates, ref SixStates<One> states, One lengthS)
         where TRates : struct, IRates<One>
     {
         Span<double> y = [states.X1, states.X2, states.X3, states.X4, states.X5, states.X6];
@@ -40,7 +40,7 @@ internal sealed class DormandPrince(double relativeTolerance, double absoluteTol
         {
             var last = proposedS >= left;
             var h = last ? left : proposedS;
-            var error = Try(rates, y, k, trial, h);
+            var error = Try(ref rates, y, k, trial, h);
             if (!double.IsFinite(error) || (h < ShortestStepS && !last))
             {
                 // The solution runs away: the caller sees it by a state that is not a number.
@@ -61,7 +61,7 @@ internal sealed class DormandPrince(double relativeTolerance, double absoluteTol
         states = new SixStates<One> { X1 = y[0], X2 = y[1], X3 = y[2], X4 = y[3], X5 = y[4], X6 = y[5] };
     }
 
-    private double Try<TRates>(in TRates rates, ReadOnlySpan<double> y, Span<double> k, Span<double> trial, double h)
+    private double Try<TRates>(ref TRates rates, ReadOnlySpan<double> y, Span<double> k, Span<double> trial, double h)
         where TRates : struct, IRates<One>
     {
         y.CopyTo(trial);

@@ -7,6 +7,6 @@ internal interface IStepper<T>
     where T : struct, ILanes<T>
 {
     /// <summary>Advances the states by <paramref name="lengthS"/>.</summary>
-    void Step<TRates>(in TRates rates, ref SixStates<T> states, T lengthS)
+    void Step<TRates>(ref TRates rates, ref SixStates<T> states, T lengthS)
         where TRates : struct, IRates<T>;
 }

@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using Runup.Dynamics.Lanes;
 
 namespace Runup.Dynamics.Integration;
@@ -20,13 +21,21 @@ internal static class ShaftMotion
         where T : struct, ILanes<T>
     {
         var before = states;
-        stepper.Step(rates, ref states, T.Of(lengthS));
-        var ended = T.And(states.Finite, T.Less(Distance<TRates, T>(rates, states), default));
-        if (!T.Any(ended))
+        stepper.Step(ref rates, ref states, T.Of(lengthS));
+        var ended = T.Less(Distance<TRates, T>(ref rates, states), default);
+        if (T.Any(ended))
         {
-            return;
+            Repeat<TStepper, TRates, T>(stepper, ref rates, before, ref states, T.And(ended, states.Finite), lengthS);
         }
+    }
 
+    // Apart, so that the step that meets no event keeps its registers.
+    [MethodImpl(MethodImplOptions.NoInlining)]
+    private static void Repeat<TStepper, TRates, T>(in TStepper stepper, ref TRates rates, in SixStates<T> before, ref SixStates<T> states, T ended, double lengthS)
+        where TStepper : IStepper<T>
+        where TRates : struct, IShaftRates<T>
+        where T : struct, ILanes<T>
+    {
         for (var lane = 0; lane < T.Count; lane++)
         {
             if (ended.IsSet(lane))
@@ -52,55 +61,59 @@ internal static class ShaftMotion
                 var direction = (int)rates.Direction[lane];
                 rates.Move(lane, 0);
                 states.X5 = states.X5.With(lane, 0);
-                stepper.Step(rates, ref states, T.Of(leftS));
+                stepper.Step(ref rates, ref states, T.Of(leftS));
                 rates.Move(lane, direction);
                 return;
             }
 
-            stepper.Step(rates, ref states, T.Of(leftS));
-            var end = Distance<TRates, T>(rates, states)[lane];
+            stepper.Step(ref rates, ref states, T.Of(leftS));
+            var end = Distance<TRates, T>(ref rates, states)[lane];
             if (!double.IsFinite(end) || end >= 0)
             {
                 return;
             }
 
-            leftS -= Locate<TStepper, TRates, T>(stepper, rates, before, ref states, leftS, lane);
+            leftS -= Locate<TStepper, TRates, T>(stepper, ref rates, before, ref states, leftS, lane);
             ChangeMotion<TRates, T>(ref rates, ref states, lane);
         }
     }
 
     // Distance to the event, positive before it: speed in the direction of motion, or what is left until the shaft breaks away.
-    private static T Distance<TRates, T>(in TRates rates, in SixStates<T> states)
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    private static T Distance<TRates, T>(ref TRates rates, in SixStates<T> states)
         where TRates : struct, IShaftRates<T>
         where T : struct, ILanes<T>
     {
         var moving = rates.Direction * states.X5;
         var held = T.Less(T.Abs(rates.Direction), T.Of(0.5));
-        if (!T.Any(held))
-        {
-            return moving;
-        }
+        return T.Any(held) ? DistanceHeld<TRates, T>(ref rates, states, held, moving) : moving;
+    }
 
+    [MethodImpl(MethodImplOptions.NoInlining)]
+    private static T DistanceHeld<TRates, T>(ref TRates rates, in SixStates<T> states, T held, T moving)
+        where TRates : struct, IShaftRates<T>
+        where T : struct, ILanes<T>
+    {
         var driving = rates.DrivingTorqueNm(states);
         return T.Choose(held, T.Min(driving - rates.HoldLowestNm, rates.HoldHighestNm - driving), moving);
     }
 
     // Bracketed false position (Illinois) on the length of the step; each trial is integrated anew from the same states.
-    private static double Locate<TStepper, TRates, T>(in TStepper stepper, in TRates rates, in SixStates<T> before, ref SixStates<T> states, double lengthS, int lane)
+    private static double Locate<TStepper, TRates, T>(in TStepper stepper, ref TRates rates, in SixStates<T> before, ref SixStates<T> states, double lengthS, int lane)
         where TStepper : IStepper<T>
         where TRates : struct, IShaftRates<T>
         where T : struct, ILanes<T>
     {
         double lowS = 0, highS = lengthS;
-        double atLow = Math.Max(Distance<TRates, T>(rates, before)[lane], 0), atHigh = Distance<TRates, T>(rates, states)[lane];
+        double atLow = Math.Max(Distance<TRates, T>(ref rates, before)[lane], 0), atHigh = Distance<TRates, T>(ref rates, states)[lane];
         var tolerance = 1e-9 * Math.Max(atLow, -atHigh);
         var kept = 0;
         for (var i = 0; i < 40 && highS - lowS > 1e-12 && atLow > 0; i++)
         {
             var tryS = lowS + ((highS - lowS) * atLow / (atLow - atHigh));
             var trial = before;
-            stepper.Step(rates, ref trial, T.Of(tryS));
-            var at = Distance<TRates, T>(rates, trial)[lane];
+            stepper.Step(ref rates, ref trial, T.Of(tryS));
+            var at = Distance<TRates, T>(ref rates, trial)[lane];
             if (Math.Abs(at) <= tolerance)
             {
                 states = trial;
@@ -126,7 +139,7 @@ internal static class ShaftMotion
         states = before;
         if (lowS > 0)
         {
-            stepper.Step(rates, ref states, T.Of(lowS));
+            stepper.Step(ref rates, ref states, T.Of(lowS));
         }
 
         return lowS;

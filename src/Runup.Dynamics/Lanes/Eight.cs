@@ -1,5 +1,6 @@
 using System.Runtime.CompilerServices;
 using System.Runtime.Intrinsics;
+using System.Runtime.Intrinsics.X86;
 
 namespace Runup.Dynamics.Lanes;
 
@@ -41,6 +42,11 @@ internal readonly struct Eight(Vector512<double> values) : ILanes<Eight>
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static Eight MultiplyAdd(Eight a, Eight b, Eight c) => new(Vector512.FusedMultiplyAdd(a.values, b.values, c.values));
+
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static Eight MultiplySubtractFrom(Eight a, Eight b, Eight c) => Avx512F.IsSupported
+        ? new(Avx512F.FusedMultiplyAddNegated(a.values, b.values, c.values))
+        : MultiplyAdd(-a, b, c);
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static Eight Sqrt(Eight value) => new(Vector512.Sqrt(value.values));

@@ -1,5 +1,6 @@
 using System.Runtime.CompilerServices;
 using System.Runtime.Intrinsics;
+using System.Runtime.Intrinsics.X86;
 
 namespace Runup.Dynamics.Lanes;
 
@@ -41,6 +42,11 @@ internal readonly struct Four(Vector256<double> values) : ILanes<Four>
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static Four MultiplyAdd(Four a, Four b, Four c) => new(Vector256.FusedMultiplyAdd(a.values, b.values, c.values));
+
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static Four MultiplySubtractFrom(Four a, Four b, Four c) => Fma.IsSupported
+        ? new(Fma.MultiplyAddNegated(a.values, b.values, c.values))
+        : MultiplyAdd(-a, b, c);
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static Four Sqrt(Four value) => new(Vector256.Sqrt(value.values));

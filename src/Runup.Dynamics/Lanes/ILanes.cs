@@ -35,6 +35,9 @@ internal interface ILanes<T>
     /// <summary>a·b + c, rounded once.</summary>
     static abstract T MultiplyAdd(T a, T b, T c);
 
+    /// <summary>c − a·b, rounded once.</summary>
+    static abstract T MultiplySubtractFrom(T a, T b, T c);
+
     static abstract T Sqrt(T value);
 
     static abstract T Abs(T value);

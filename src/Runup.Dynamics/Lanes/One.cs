@@ -1,4 +1,6 @@
 using System.Runtime.CompilerServices;
+using System.Runtime.Intrinsics;
+using System.Runtime.Intrinsics.X86;
 
 namespace Runup.Dynamics.Lanes;
 
@@ -44,6 +46,11 @@ internal readonly struct One(double value) : ILanes<One>
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static One MultiplyAdd(One a, One b, One c) => new(Math.FusedMultiplyAdd(a.value, b.value, c.value));
+
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static One MultiplySubtractFrom(One a, One b, One c) => Fma.IsSupported
+        ? new(Fma.MultiplyAddNegatedScalar(Vector128.CreateScalarUnsafe(a.value), Vector128.CreateScalarUnsafe(b.value), Vector128.CreateScalarUnsafe(c.value)).ToScalar())
+        : MultiplyAdd(-a, b, c);
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static One Sqrt(One value) => new(Math.Sqrt(value.value));

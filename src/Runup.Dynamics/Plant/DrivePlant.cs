@@ -72,6 +72,11 @@ internal sealed class DrivePlant<T>
         for (var step = 0; step < steps; step++)
         {
             SwitchChopper(command.ChopperEnabled);
+            if (rates.Shaft.HasTables)
+            {
+                rates.Shaft.Follow(states.X5);
+            }
+
             ShaftMotion.Advance<RungeKutta4<T>, DriveRates<T>, T>(default, ref rates, ref states, stepS);
             NoteExtremes();
         }

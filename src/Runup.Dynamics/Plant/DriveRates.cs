@@ -34,8 +34,10 @@ internal struct DriveRates<T> : IShaftRates<T>
     private T fed;
     private bool allFed;
 
-    internal DriveRates(IReadOnlyList<EquivalentCircuit> motors)
+    internal DriveRates(IReadOnlyList<EquivalentCircuit> circuits)
     {
+        // Two cages are taken as the one that is equal to both near the rated point.
+        IReadOnlyList<EquivalentCircuit> motors = [.. circuits.Select(c => c.WithOneCage())];
         Machine = new InductionMachine<T>(motors);
         strayPerSpeed = LaneSet.From<T, EquivalentCircuit>(motors, StrayBraking.PerSpeed);
         openRotorRate = Machine.OpenRotorRate;
@@ -75,11 +77,8 @@ internal struct DriveRates<T> : IShaftRates<T>
         out T d1, out T d2, out T d3, out T d4, out T d5, out T d6)
     {
         var i = Machine.Currents(Share, x1, x2, x3, x4);
-        var slipRadPerS = FrameRadPerS - (Machine.PolePairs * x5);
-        d1 = (ModulationQ * x6) - (Machine.StatorOhm * i.QsA) - (FrameRadPerS * x2);
-        d2 = (ModulationD * x6) + (FrameRadPerS * x1) - (Machine.StatorOhm * i.DsA);
-        d3 = -(Machine.RotorOhm * i.QrA) - (slipRadPerS * x4);
-        d4 = (slipRadPerS * x3) - (Machine.RotorOhm * i.DrA);
+        Machine.Voltages(
+            i, x1, x2, x3, x4, FrameRadPerS, T.MultiplySubtractFrom(Machine.PolePairs, x5, FrameRadPerS), ModulationQ * x6, ModulationD * x6, out d1, out d2, out d3, out d4);
         var drivingNm = Machine.TorqueNm(i, x3, x4) - (strayPerSpeed * i.StatorSquareA2 * x5);
         var inverterA = 1.5 * ((ModulationQ * i.QsA) + (ModulationD * i.DsA));
         if (!allFed)

@@ -32,6 +32,7 @@ internal readonly struct InductionMachine<T>
     private readonly T magnetizingH;
     private readonly T rotorLeakageH;
     private readonly T perCoreOhm;
+    private readonly T torquePerFluxCurrent;
 
     /// <summary>A machine for each lane.</summary>
     internal InductionMachine(IReadOnlyList<EquivalentCircuit> circuits)
@@ -46,6 +47,7 @@ internal readonly struct InductionMachine<T>
         rotorLeakageH = T.Of(1) / PerRotorLeakageH;
         perCoreOhm = Of(circuits, c => c.CoreLoss is { } core ? 1 / core.Ohms : 0);
         PolePairs = Of(circuits, c => c.Poles.Pairs);
+        torquePerFluxCurrent = 1.5 * PolePairs;
     }
 
     /// <summary>Rotor flux that no stator current feeds falls with this rate: rr / (Llr + Lm), in 1/s.</summary>
@@ -83,30 +85,42 @@ internal readonly struct InductionMachine<T>
     internal static T FieldEnergyJ(in SixStates<T> x, in MachineCurrents<T> i) =>
         0.75 * ((i.QsA * x.X1) + (i.DsA * x.X2) + (i.QrA * x.X3) + (i.DrA * x.X4));
 
-    /// <summary>Currents and torque from the flux linkages.</summary>
+    /// <summary>Currents from the flux linkages; without core loss the share is real, which its caller knows.</summary>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    internal MachineCurrents<T> Currents(in MagnetizingShare<T> share, T qsWb, T dsWb, T qrWb, T drWb)
+    internal MachineCurrents<T> Currents(in MagnetizingShare<T> share, T qsWb, T dsWb, T qrWb, T drWb, bool withCore = true)
     {
-        var sumQ = (qsWb * PerStatorLeakageH) + (qrWb * PerRotorLeakageH);
-        var sumD = (dsWb * PerStatorLeakageH) + (drWb * PerRotorLeakageH);
+        var (ownQ, ownD) = (qsWb * PerStatorLeakageH, dsWb * PerStatorLeakageH);
+        var (farQ, farD) = (qrWb * PerRotorLeakageH, drWb * PerRotorLeakageH);
+        var (sumQ, sumD) = (ownQ + farQ, ownD + farD);
 
         // With x = q and y = −d as Krause's complex vector, (x + jy)·(re + j·im).
-        var qmWb = (share.Real * sumQ) + (share.Imaginary * sumD);
-        var dmWb = (share.Real * sumD) - (share.Imaginary * sumQ);
+        var qmWb = withCore ? T.MultiplyAdd(share.Real, sumQ, share.Imaginary * sumD) : share.Real * sumQ;
+        var dmWb = withCore ? T.MultiplySubtractFrom(share.Imaginary, sumQ, share.Real * sumD) : share.Real * sumD;
         return new MachineCurrents<T>
         {
-            QsA = (qsWb - qmWb) * PerStatorLeakageH,
-            DsA = (dsWb - dmWb) * PerStatorLeakageH,
-            QrA = (qrWb - qmWb) * PerRotorLeakageH,
-            DrA = (drWb - dmWb) * PerRotorLeakageH,
+            QsA = T.MultiplySubtractFrom(PerStatorLeakageH, qmWb, ownQ),
+            DsA = T.MultiplySubtractFrom(PerStatorLeakageH, dmWb, ownD),
+            QrA = T.MultiplySubtractFrom(PerRotorLeakageH, qmWb, farQ),
+            DrA = T.MultiplySubtractFrom(PerRotorLeakageH, dmWb, farD),
             FluxQmWb = qmWb,
             FluxDmWb = dmWb,
         };
     }
 
+    /// <summary>Rates of the flux linkages under a voltage, in a frame of a speed, the rotor slipping behind it.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    internal void Voltages(
+        in MachineCurrents<T> i, T qsWb, T dsWb, T qrWb, T drWb, T frameRadPerS, T slipRadPerS, T qsV, T dsV, out T qs, out T ds, out T qr, out T dr)
+    {
+        qs = T.MultiplySubtractFrom(StatorOhm, i.QsA, T.MultiplySubtractFrom(frameRadPerS, dsWb, qsV));
+        ds = T.MultiplySubtractFrom(StatorOhm, i.DsA, T.MultiplyAdd(frameRadPerS, qsWb, dsV));
+        qr = T.MultiplySubtractFrom(RotorOhm, i.QrA, -(slipRadPerS * drWb));
+        dr = T.MultiplySubtractFrom(RotorOhm, i.DrA, slipRadPerS * qrWb);
+    }
+
     /// <summary>Torque that the field develops on the rotor, in N·m.</summary>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    internal T TorqueNm(in MachineCurrents<T> i, T qrWb, T drWb) => 1.5 * PolePairs * ((qrWb * i.DrA) - (drWb * i.QrA));
+    internal T TorqueNm(in MachineCurrents<T> i, T qrWb, T drWb) => torquePerFluxCurrent * T.MultiplySubtractFrom(drWb, i.QrA, qrWb * i.DrA);
 
     private static T Of(IReadOnlyList<EquivalentCircuit> circuits, Func<EquivalentCircuit, double> figure) => LaneSet.From<T, EquivalentCircuit>(circuits, figure);
 }

@@ -54,19 +54,26 @@ internal sealed class LoadBranch
 
     internal double At(double speedRadPerS)
     {
-        double torque = Polynomial<One>(ConstantNm, PerSpeed, PerSquare, speedRadPerS);
-        return IsTable ? torque + FromTable(speedRadPerS) : torque;
+        var (constant, slope) = IsTable ? PieceAt(speedRadPerS) : (ConstantNm, PerSpeed);
+        return Polynomial<One>(constant, slope, PerSquare, speedRadPerS);
     }
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     internal static T Polynomial<T>(T constantNm, T perSpeed, T perSquare, T speedRadPerS)
         where T : struct, ILanes<T> => T.MultiplyAdd(speedRadPerS, T.MultiplyAdd(speedRadPerS, perSquare, perSpeed), constantNm);
 
-    internal double FromTable(double speedRadPerS)
+    /// <summary>The straight piece of the table at a speed: its torque at zero speed, and what each rad/s adds.</summary>
+    internal (double ConstantNm, double PerSpeed) PieceAt(double speedRadPerS)
     {
         var table = tableNm!;
-        var place = Math.Clamp(speedRadPerS * perStep, 0, table.Length - 1);
-        var index = Math.Min((int)place, table.Length - 2);
-        return table[index] + ((place - index) * (table[index + 1] - table[index]));
+        var place = speedRadPerS * perStep;
+        if (!(place < table.Length - 1))
+        {
+            return (table[^1], 0);
+        }
+
+        var index = Math.Max((int)place, 0);
+        var rise = table[index + 1] - table[index];
+        return place < 0 ? (table[0], 0) : (table[index] - (index * rise), rise * perStep);
     }
 }

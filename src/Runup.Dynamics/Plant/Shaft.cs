@@ -28,7 +28,7 @@ internal struct Shaft<T>
     private T perSquare;
     private T ownNm;
     private T windage;
-    private bool anyTable;
+    private readonly bool lossless;
 
     /// <summary>Shafts at rest, one load for each lane.</summary>
     internal Shaft(IReadOnlyList<ShaftLoad> loads)
@@ -41,6 +41,7 @@ internal struct Shaft<T>
         bearingsNm = LaneSet.From<T, ShaftLoad>(loads, l => l.BearingsNm);
         holdLowestNm = LaneSet.From<T, ShaftLoad>(loads, l => l.HoldLowestNm);
         holdHighestNm = LaneSet.From<T, ShaftLoad>(loads, l => l.HoldHighestNm);
+        lossless = loads.All(l => l.MotorDrives == 1 && l.MachineDrives == 1);
         tables = new LoadBranch?[T.Count];
     }
 
@@ -57,6 +58,9 @@ internal struct Shaft<T>
             ownNm = Direction * (bearingsNm + value);
         }
     }
+
+    /// <summary>Some load is no polynomial, so that <see cref="Follow(T)"/> is needed before each step.</summary>
+    internal bool HasTables { get; private set; }
 
     internal readonly T HoldLowestNm => holdLowestNm - BrakeNm;
 
@@ -78,18 +82,39 @@ internal struct Shaft<T>
         perSpeed = perSpeed.With(lane, branch.PerSpeed);
         perSquare = perSquare.With(lane, branch.PerSquare);
         tables[lane] = branch.IsTable ? branch : null;
-        anyTable = Array.Exists(tables, t => t is not null);
+        HasTables = Array.Exists(tables, t => t is not null);
+        Follow(lane, 0);
+    }
+
+    /// <summary>Takes up the straight piece of each table on which the speeds lie; it stands for the next step.</summary>
+    /// <remarks>A call within the equations would drive every state out of its register; speed passes only a part of a piece within a step.</remarks>
+    internal void Follow(T speedRadPerS)
+    {
+        for (var lane = 0; lane < T.Count; lane++)
+        {
+            Follow(lane, speedRadPerS[lane]);
+        }
+    }
+
+    private void Follow(int lane, double speedRadPerS)
+    {
+        if (tables[lane] is { } table)
+        {
+            var (constant, slope) = table.PieceAt(speedRadPerS);
+            constantNm = constantNm.With(lane, constant);
+            perSpeed = perSpeed.With(lane, slope);
+        }
     }
 
     /// <summary>Acceleration under a driving torque, in rad/s².</summary>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     internal readonly T AccelerationRadPerS2(T drivingNm, T speedRadPerS)
     {
-        var torqueNm = drivingNm - ownNm - (windage * speedRadPerS * speedRadPerS);
+        var torqueNm = T.MultiplySubtractFrom(windage * speedRadPerS, speedRadPerS, drivingNm - ownNm);
         var loadNm = LoadBranch.Polynomial(constantNm, perSpeed, perSquare, speedRadPerS);
-        if (anyTable)
+        if (lossless)
         {
-            loadNm += FromTables(speedRadPerS);
+            return perInertiaMotorDrives * (torqueNm - loadNm);
         }
 
         var gearCarries = Direction * ((torqueNm * behindGear) + (loadNm * motorInertia));
@@ -97,16 +122,5 @@ internal struct Shaft<T>
             T.Less(default, gearCarries),
             perInertiaMotorDrives * (torqueNm - (loadNm * motorDrives)),
             perInertiaMachineDrives * (torqueNm - (loadNm * machineDrives)));
-    }
-
-    private readonly T FromTables(T speedRadPerS)
-    {
-        Span<double> torques = stackalloc double[T.Count];
-        for (var lane = 0; lane < T.Count; lane++)
-        {
-            torques[lane] = tables[lane]?.FromTable(speedRadPerS[lane]) ?? 0;
-        }
-
-        return T.Load(torques);
     }
 }

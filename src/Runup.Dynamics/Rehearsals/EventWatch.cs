@@ -8,7 +8,7 @@ internal sealed class EventWatch(EquivalentCircuit motor)
 {
     // A limit that lets go and holds again within this time is one event, in s.
     private const double QuietS = 0.5;
-    private const double NearSynchronous = 0.9;
+    internal const double NearSynchronous = 0.9;
 
     private readonly List<TraceEvent> events = [];
     private readonly double[] lastActiveS = [.. Enumerable.Repeat(double.NegativeInfinity, 3)];

@@ -23,6 +23,24 @@ public static class Band
     /// <summary>Whether a value lies inside.</summary>
     public static bool Holds(this Band<double> band, double value) => value >= band.P05 && value <= band.P95;
 
+    /// <summary>The band of values of equal weight, which are put in order; those that are no finite numbers are left out, and without any there is none.</summary>
+    /// <remarks>Between two neighbours as with weights: half of each one's weight lies on either side of it.</remarks>
+    public static Band<double>? OfEqual(Span<double> values)
+    {
+        var used = 0;
+        foreach (var value in values)
+        {
+            if (double.IsFinite(value))
+            {
+                values[used++] = value;
+            }
+        }
+
+        var sorted = values[..used];
+        sorted.Sort();
+        return used == 0 ? null : new Band<double>(Share(0.05, sorted), Share(0.5, sorted), Share(0.95, sorted));
+    }
+
     /// <summary>The band of weighted values; weight without a finite value is left out, and without any value there is none.</summary>
     /// <remarks>Between two neighbours the share of the weight below is taken as linear, half of each one's weight lying on either side of it.</remarks>
     internal static Band<double>? Of(double[] values, ReadOnlySpan<double> weights)
@@ -51,6 +69,13 @@ public static class Band
 
         Array.Sort(sorted, order, 0, used);
         return new Band<double>(Share(0.05, sorted, order, weights, all), Share(0.5, sorted, order, weights, all), Share(0.95, sorted, order, weights, all));
+    }
+
+    private static double Share(double share, ReadOnlySpan<double> sorted)
+    {
+        var place = Math.Clamp((share * sorted.Length) - 0.5, 0, sorted.Length - 1);
+        var index = Math.Min((int)place, Math.Max(sorted.Length - 2, 0));
+        return sorted.Length == 1 ? sorted[0] : sorted[index] + ((place - index) * (sorted[index + 1] - sorted[index]));
     }
 
     private static double Share(double share, double[] sorted, int[] order, ReadOnlySpan<double> weights, double all)
