@@ -41,7 +41,7 @@ public static class SystemCheck
             .. Positive("motor rated voltage", motor.RatedVoltage.Volts),
             .. Positive("number of poles", motor.Poles.Poles),
         ];
-        if (problems.Count == 0 && new InductionMachine<One>([motor.WithOneCage()]).FastestRate > FastestRate)
+        if (problems.Count == 0 && new InductionMachine<One>([motor]).FastestRate > FastestRate)
         {
             problems.Add(new("leakage reactances", "are too small against the resistances: currents would change within microseconds, as in no real motor."));
         }
@@ -66,7 +66,7 @@ public static class SystemCheck
     }
 
     private static double SwingRate(EquivalentCircuit motor, double inertia) =>
-        new InductionMachine<One>([motor.WithOneCage()]).SwingRate(motor.RatedVoltage.Phase.Volts, motor.RatedFrequency.RadiansPerSecond, inertia);
+        new InductionMachine<One>([motor]).SwingRate(motor.RatedVoltage.Phase.Volts, motor.RatedFrequency.RadiansPerSecond, inertia);
 
     private static IEnumerable<SystemProblem> DriveProblems(DriveSystem system)
     {

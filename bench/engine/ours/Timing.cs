@@ -6,7 +6,7 @@ namespace Runup.Bench.Engine;
 internal static class Timing
 {
     /// <summary>Microseconds, as the median of <paramref name="rounds"/>.</summary>
-    internal static double MedianUs(Action work, int rounds = 31, double warmS = 1.0)
+    internal static double MedianUs(Action work, int rounds = 31, double warmS = 4)
     {
         var begin = Stopwatch.GetTimestamp();
         while (Stopwatch.GetElapsedTime(begin).TotalSeconds < warmS)

@@ -5,6 +5,7 @@ using Runup.Cli.Terminal;
 using Runup.Commissioning.Plan;
 using Runup.Commissioning.Rehearsal;
 using Runup.Dynamics;
+using Runup.Engineering.Motors.Ensemble;
 using Runup.Settings;
 using Spectre.Console.Cli;
 
@@ -16,19 +17,21 @@ internal sealed class RehearseCommand : Command<RehearseCommand.Settings>
     public override int Execute(Spectre.Console.Cli.CommandContext context, Settings settings, CancellationToken cancellationToken)
     {
         var job = LoadedJob.From(settings.Job);
-        var result = Result(job, JobRehearsal.Of(job.Context, SettingsPlan.For(job.Context), job.Profile, job.Size, cancellation: cancellationToken));
+        var plan = SettingsPlan.For(job.Context);
+        var result = Result(job, JobRehearsal.Of(job.Context, plan, job.Profile, job.Size, cancellation: cancellationToken));
+        var ensemble = settings.Ensemble ? Ensemble(job, plan, result, cancellationToken) : null;
         if (settings.Plot is { } plot)
         {
-            File.WriteAllText(plot, RehearsalPlot.Svg(result, job));
+            File.WriteAllText(plot, RehearsalPlot.Svg(result, ensemble, job));
         }
 
         if (settings.Json)
         {
-            Write(result);
+            Write(result, ensemble);
         }
         else
         {
-            Show(job, result, settings.Plot);
+            Show(job, result, ensemble, settings.Plot);
         }
 
         return (int)(result.Tripped is null && result.Breakdown is null ? ExitStatus.Fine : ExitStatus.Blocked);
@@ -42,7 +45,11 @@ internal sealed class RehearseCommand : Command<RehearseCommand.Settings>
         _ => throw new InvalidOperationException("The set of outcomes is closed."),
     };
 
-    private static void Write(RehearsalResult result) => JsonOut.Write(json =>
+    private static EnsembleResult Ensemble(LoadedJob job, SettingsPlan plan, RehearsalResult middle, CancellationToken cancellation) =>
+        JobEnsembleRehearsal.Of(job.Context, plan, job.Profile, job.Size, middle, MotorEnsemble.DefaultSize, cancellation: cancellation)?.Ensemble
+        ?? throw new Complaint(ExitStatus.BadInput, $"{job.Path}:1:1 (file): no ensemble of motors fits the plate; `runup rehearse {job.Path}` without --ensemble would do");
+
+    private static void Write(RehearsalResult result, EnsembleResult? ensemble) => JsonOut.Write(json =>
     {
         json.WriteStartObject();
         json.Array("events", result.Events, (j, e) =>
@@ -58,10 +65,15 @@ internal sealed class RehearseCommand : Command<RehearseCommand.Settings>
         json.Number("time_to_stop_s", result.TimeToStopS);
         json.WriteString("tripped", result.Tripped?.Name());
         json.WriteString("broke_down", result.Breakdown?.ToString());
+        if (ensemble is not null)
+        {
+            EnsemblePage.Write(json, ensemble);
+        }
+
         json.WriteEndObject();
     });
 
-    private static void Show(LoadedJob job, RehearsalResult result, string? plot)
+    private static void Show(LoadedJob job, RehearsalResult result, EnsembleResult? ensemble, string? plot)
     {
         var page = new Page(Console.Out);
         page.Heading($"{job.Job.Tag}: start to the highest frequency and stop{(JobRehearsal.GoesBothWays(job.Context) ? ", lifting and then lowering" : "")}, rehearsed");
@@ -83,6 +95,11 @@ internal sealed class RehearseCommand : Command<RehearseCommand.Settings>
             page.Line($"The simulation broke down: {breakdown}");
         }
 
+        if (ensemble is not null)
+        {
+            EnsemblePage.Write(page, ensemble);
+        }
+
         page.Line($"An estimate, never a permission.{(plot is null ? "" : $" The trends are in {plot}.")}");
     }
 
@@ -93,6 +110,10 @@ internal sealed class RehearseCommand : Command<RehearseCommand.Settings>
         [CommandOption("--plot <FILE.svg>")]
         [Description("Trends of frequency, current, DC bus and torque")]
         public string? Plot { get; set; }
+
+        [CommandOption("--ensemble")]
+        [Description("Also with every motor that the plate may stand for: bands")]
+        public bool Ensemble { get; set; }
 
         // Another ending is a slip, and could lie on the job file itself.
         public override Spectre.Console.ValidationResult Validate() => Plot is null || Plot.EndsWith(".svg", StringComparison.OrdinalIgnoreCase)

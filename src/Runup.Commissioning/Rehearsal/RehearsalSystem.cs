@@ -27,7 +27,7 @@ public static class RehearsalSystem
         var count = context.MotorCount;
         return new DriveSystem
         {
-            Motor = count == 1 ? circuit : Parallel(circuit, count),
+            Motor = Parallel(circuit, count),
             Machine = machine.Times(count),
             Brake = BrakeOf(context),
             Drive = context.Rating,
@@ -68,7 +68,7 @@ public static class RehearsalSystem
         return source is null && reactor is null ? null : Reactance.FromOhms((source ?? (UnknownSource * baseOhms)) + (reactor ?? 0));
     }
 
-    private static EquivalentCircuit Parallel(EquivalentCircuit one, int count) => one with
+    internal static EquivalentCircuit Parallel(EquivalentCircuit one, int count) => count == 1 ? one : one with
     {
         StatorResistance = Resistance.FromOhms(one.StatorResistance.Ohms / count),
         StatorLeakage = Reactance.FromOhms(one.StatorLeakage.Ohms / count),

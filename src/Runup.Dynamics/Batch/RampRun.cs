@@ -26,7 +26,7 @@ internal sealed class RampRun<T>
 
     internal RampRun(IReadOnlyList<EquivalentCircuit> motors, DrivenMachine machine, VoltsPerHertz curve, ElectricalFrequency frequency, Duration ramp)
     {
-        rates.Machine = new InductionMachine<T>([.. motors.Select(m => m.WithOneCage() with { CoreLoss = null })]);
+        rates.Machine = new InductionMachine<T>([.. motors.Select(m => m with { CoreLoss = null })]);
         rates.Share = rates.Machine.ShareAt(default);
         rates.Shaft = new Shaft<T>([.. motors.Select(m => new ShaftLoad(machine, m))]);
         var (atZeroV, atTopV) = (PeakV(curve, default), PeakV(curve, frequency));

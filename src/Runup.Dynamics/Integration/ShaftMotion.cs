@@ -15,6 +15,7 @@ internal static class ShaftMotion
     private const int MostEventsInStep = 6;
 
     /// <summary>Advances the states by a length of time with a method of integration.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     internal static void Advance<TStepper, TRates, T>(in TStepper stepper, ref TRates rates, ref SixStates<T> states, double lengthS)
         where TStepper : IStepper<T>
         where TRates : struct, IShaftRates<T>

@@ -34,10 +34,8 @@ internal struct DriveRates<T> : IShaftRates<T>
     private T fed;
     private bool allFed;
 
-    internal DriveRates(IReadOnlyList<EquivalentCircuit> circuits)
+    internal DriveRates(IReadOnlyList<EquivalentCircuit> motors)
     {
-        // Two cages are taken as the one that is equal to both near the rated point.
-        IReadOnlyList<EquivalentCircuit> motors = [.. circuits.Select(c => c.WithOneCage())];
         Machine = new InductionMachine<T>(motors);
         strayPerSpeed = LaneSet.From<T, EquivalentCircuit>(motors, StrayBraking.PerSpeed);
         openRotorRate = Machine.OpenRotorRate;

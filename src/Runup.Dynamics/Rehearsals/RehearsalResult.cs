@@ -11,6 +11,9 @@ public sealed record RehearsalResult
     /// <summary>What happened, in order of time.</summary>
     public required IReadOnlyList<TraceEvent> Events { get; init; }
 
+    /// <summary>The orders as they were given, with their times.</summary>
+    public required IReadOnlyList<TimedOrder> Orders { get; init; }
+
     /// <summary>Largest output current, rms of a sine of that amplitude, in A.</summary>
     public required double PeakCurrentA { get; init; }
 

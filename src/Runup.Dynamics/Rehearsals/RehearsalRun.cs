@@ -7,6 +7,7 @@ internal sealed class RehearsalRun
 
     private readonly DriveSimulation drive;
     private readonly Trace trace = new();
+    private readonly List<TimedOrder> orders = [];
     private readonly EventWatch watch;
     private readonly IProgress<double>? progress;
     private readonly CancellationToken cancellation;
@@ -36,13 +37,13 @@ internal sealed class RehearsalRun
         switch (step)
         {
             case ScriptStep.Start start:
-                drive.Order = new DriveOrder(Run: true, start.FrequencyHz, StopKind.ByMethod);
+                Order(new DriveOrder(Run: true, start.FrequencyHz, StopKind.ByMethod));
                 break;
             case ScriptStep.SetFrequency set:
-                drive.Order = drive.Order with { FrequencyHz = set.FrequencyHz };
+                Order(drive.Order with { FrequencyHz = set.FrequencyHz });
                 break;
             case ScriptStep.Stop stop:
-                drive.Order = drive.Order with { Run = false, Stop = stop.How };
+                Order(drive.Order with { Run = false, Stop = stop.How });
                 break;
             case ScriptStep.Wait wait:
                 Pass(wait.Length.Seconds, () => Over);
@@ -77,6 +78,7 @@ internal sealed class RehearsalRun
         {
             Trace = trace,
             Events = watch.Events,
+            Orders = orders,
             PeakCurrentA = peakA,
             PeakDcBusV = peakV,
             TimeToSpeedS = Between(TraceEventKind.Start, TraceEventKind.AtSpeed, watch.Events),
@@ -121,6 +123,12 @@ internal sealed class RehearsalRun
                 progress?.Report(Math.Min(1, (plannedS + (i * DriveSimulation.TickSeconds)) / longestS));
             }
         }
+    }
+
+    private void Order(DriveOrder order)
+    {
+        drive.Order = order;
+        orders.Add(new TimedOrder(ticks * DriveSimulation.TickSeconds, order));
     }
 
     private void Tick()
