@@ -1,9 +1,7 @@
 using Runup.Commissioning.Checks;
 using Runup.Commissioning.Diagnosis;
 using Runup.Commissioning.Plan;
-using Runup.Commissioning.Survey;
 using Runup.Dynamics;
-using Runup.Engineering.Motors.Ensemble;
 using Runup.Profiles;
 using Runup.Quantities;
 

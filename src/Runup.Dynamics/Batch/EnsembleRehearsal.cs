@@ -35,13 +35,14 @@ public sealed record EnsembleRehearsal
     /// <param name="atMostThreads">How many processors it may use; −1 for all.</param>
     /// <param name="progress">Told now and then which part is done, 0 to 1.</param>
     /// <param name="cancellation">Ends the run.</param>
-    /// <exception cref="ArgumentException">There is no motor, or a set can't be simulated: see <see cref="SystemCheck"/>.</exception>
+    /// <exception cref="InvalidOperationException">There is no motor.</exception>
+    /// <exception cref="ArgumentException">A set can't be simulated: see <see cref="SystemCheck"/>.</exception>
     /// <exception cref="OperationCanceledException">The run was cancelled.</exception>
     public EnsembleResult Run(int atMostThreads = -1, IProgress<double>? progress = null, CancellationToken cancellation = default)
     {
         if (Motors.Count == 0)
         {
-            throw new ArgumentException("There is no motor.", nameof(Motors));
+            throw new InvalidOperationException("There is no motor to rehearse with.");
         }
 
         foreach (var motor in Motors)

@@ -1,5 +1,4 @@
 using Runup.Dynamics.Lanes;
-using Runup.Engineering.Motors;
 
 namespace Runup.Dynamics.Batch;
 

@@ -25,6 +25,7 @@ internal sealed class DrivePlant<T>
     private T chopperOn;
     private PlantReading<T> reading;
 
+    /// <summary>Makes it at rest, its bus charged.</summary>
     /// <param name="system">What the members have in common.</param>
     /// <param name="motors">A motor for each lane; the last stands for the lanes that are left.</param>
     /// <param name="machines">A machine for each lane, likewise.</param>

@@ -70,7 +70,7 @@ internal struct Shaft<T>
     internal void Move(int lane, int direction)
     {
         Direction = Direction.With(lane, direction);
-        BrakeNm = BrakeNm;
+        ownNm = Direction * (bearingsNm + BrakeNm);
         var put = loads[Math.Min(lane, loads.Count - 1)];
         windage = windage.With(lane, direction * put.WindagePerSquare);
         var inertia = put.MotorInertia + (put.InertiaBehindGear * put.MotorDrives);

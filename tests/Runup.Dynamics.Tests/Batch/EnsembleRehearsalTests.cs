@@ -2,7 +2,6 @@ using Runup.Dynamics.Batch;
 using Runup.Dynamics.Lanes;
 using Runup.Engineering.Motors;
 using Runup.Quantities;
-using Runup.Settings;
 using static Runup.Dynamics.Tests.Examples;
 
 namespace Runup.Dynamics.Tests.Batch;
@@ -84,8 +83,11 @@ public sealed class EnsembleRehearsalTests
         // A motor of a fiftieth of the impedance takes more current than the drive bears.
         motors[3] = Motor with
         {
-            StatorLeakage = Reactance.FromOhms(0.95 / 50), RotorLeakage = Reactance.FromOhms(1.25 / 50), Magnetizing = Reactance.FromOhms(34 / 50.0),
-            StatorResistance = Resistance.FromOhms(0.42 / 50), RotorResistance = Resistance.FromOhms(0.46 / 50),
+            StatorResistance = Resistance.FromOhms(0.42 / 50),
+            StatorLeakage = Reactance.FromOhms(0.95 / 50),
+            Magnetizing = Reactance.FromOhms(34 / 50.0),
+            RotorLeakage = Reactance.FromOhms(1.25 / 50),
+            RotorResistance = Resistance.FromOhms(0.46 / 50),
         };
 
         var result = StartAndStop(motors).Run();
