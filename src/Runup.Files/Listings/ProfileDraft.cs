@@ -24,7 +24,8 @@ public sealed class ProfileDraft(MeaningScorer scorer, IReadOnlySet<string> conf
             # Draft of a drive profile, imported from {{{Plain(from)}}}. To make a profile of it:
             #  1. Compare each `perhaps` with the manual and call it `means` where it is right; the figure behind is how certain the guess is.
             #     Nothing is entered for a `perhaps`. Take it out where it is wrong.
-            #  2. Complete the rows that end in `to complete`.
+            #  2. Complete the rows that end in `to complete`. Where the table tells no scale, it is taken from the decimals that are printed:
+            #     compare some of each kind with the drive's list of registers before anything is written over a bus.
             #  3. Fill in the ratings and sizes below, from the manual's pages of technical data.
             #  4. runup profile lint {{{family}}}{{{ProfileReader.Extension}}}
             # docs/formats/drive-profile.md explains every key.

@@ -16,6 +16,11 @@ internal sealed class MeaningEvidence(ListedParameter row, IReadOnlyList<List<Sp
             return meaning.Of.IsReading ? -2.5 : -7;
         }
 
+        if (row.Access is ParameterAccess.Action or ParameterAccess.Command && meaning.Of.Setting is not null)
+        {
+            return -7;
+        }
+
         return OfUnit(meaning) + OfKind(meaning) + OfFigures(meaning.Of) + OfFactory(meaning.Of);
     }
 

@@ -9,7 +9,7 @@ internal static class TextWords
     private static readonly (string Written, string Read)[] Signs =
     [
         ("v/f", " vf "), ("u/f", " vf "), ("v/hz", " vf "), ("volts/hz", " vf "), ("volts per hertz", " vf "), ("volt/hertz", " vf "), ("v-f", " vf "), ("cos φ", " cosphi "), ("cosφ", " cosphi "), ("cos phi", " cosphi "), ("cos-phi", " cosphi "),
-        ("bit/s", " baud "), ("bits/s", " baud "), ("time-out", " timeout "), ("time out", " timeout "), ("t/o", " timeout "), ("o/l", " overload "), ("i/p", " input "), ("o/p", " output "), ("i2t", " overload "), ("i²t", " overload "), ("w/o", " without "), ("ω", " "), ("°", " "), ("4-20", " milliamp "), ("4…20", " milliamp "), ("0-10 v", " zerotenvolt "),
+        ("bit/s", " baud "), ("bits/s", " baud "), ("autoreset", " auto reset "), ("autorestart", " auto restart "), ("autostart", " auto start "), ("time-out", " timeout "), ("time out", " timeout "), ("t/o", " timeout "), ("o/l", " overload "), ("i/p", " input "), ("o/p", " output "), ("i2t", " overload "), ("i²t", " overload "), ("w/o", " without "), ("ω", " "), ("°", " "), ("4-20", " milliamp "), ("4…20", " milliamp "), ("0-10 v", " zerotenvolt "),
     ];
 
     internal static List<string> Of(string text)

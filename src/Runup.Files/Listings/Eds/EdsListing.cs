@@ -183,7 +183,7 @@ internal sealed class EdsListing
             Name = name,
             Group = group,
             Scale = 1,
-            Low = Limit(section, "LowLimit", type),
+            Low = Limit(section, "LowLimit", type) ?? (type.Bits == 1 ? 0 : null),
             High = Limit(section, "HighLimit", type) ?? (type.Bits == 1 ? 1 : null),
             Default = Limit(section, "DefaultValue", type),
             Access = Access(section),
