@@ -9,12 +9,16 @@ internal sealed class KnownMeaning
     {
         Of = of;
         phrases = [.. of.Phrases.Select(p => Phrase.Of(p, reader))];
+        ChoicesKey = string.Join('|', of.Choices.SelectMany(c => c.Value.Prepend(c.Key)));
         Choices = [.. of.Choices.SelectMany(c => c.Value.Select(text => (c.Key, Phrase.Of(text, reader))))];
     }
 
     internal TradeMeaning Of { get; }
 
     internal IReadOnlyList<(string Choice, Phrase Phrase)> Choices { get; }
+
+    /// <summary>The same for meanings whose choices are the same.</summary>
+    internal string ChoicesKey { get; }
 
     /// <summary>The phrase that the name says best.</summary>
     internal (double Likeness, double Said, Phrase? Phrase) In(NameWords name)

@@ -6,6 +6,7 @@ namespace Runup.Profiles;
 /// <summary>What unit, range, factory value, choices and access say for or against a meaning, as the logarithm of how much likelier it becomes.</summary>
 internal sealed class MeaningEvidence(ListedParameter row, IReadOnlyList<List<Spoken>> choiceWords)
 {
+    private readonly Dictionary<string, double> agreements = new(StringComparer.Ordinal);
     private readonly (Dimension Dimension, Unit Unit)? unit = row.Unit.Length == 0 ? null : ProfileUnit.Find(row.Unit);
 
     internal double For(KnownMeaning meaning)
@@ -91,9 +92,16 @@ internal sealed class MeaningEvidence(ListedParameter row, IReadOnlyList<List<Sp
             return 0.35;
         }
 
-        var said = choiceWords.Count(c => meaning.Counterpart(c) is not null);
-        var distinct = choiceWords.Select(meaning.Counterpart).OfType<string>().Distinct(StringComparer.Ordinal).Count();
-        return (0.7 * said / choiceWords.Count) + (0.3 * Math.Min(1.0, distinct / Math.Min(2.0, meaning.Choices.Count)));
+        // Numbered settings, such as the digital inputs, have the same choices.
+        if (!agreements.TryGetValue(meaning.ChoicesKey, out var agreement))
+        {
+            var said = choiceWords.Select(meaning.Counterpart).OfType<string>().ToList();
+            var distinct = said.Distinct(StringComparer.Ordinal).Count();
+            agreement = (0.7 * said.Count / choiceWords.Count) + (0.3 * Math.Min(1.0, distinct / Math.Min(2.0, meaning.Choices.Count)));
+            agreements.Add(meaning.ChoicesKey, agreement);
+        }
+
+        return agreement;
     }
 
     private double OfFigures(TradeMeaning meaning)

@@ -55,7 +55,8 @@ public sealed class MeaningScorer
         }
 
         ShareRamps(rows, meaningOf);
-        return [.. rows.Select((row, i) => meaningOf[i] < 0 ? Nothing(row, scores[i]) : Given(row, i, meaningOf, scores, phrases[i][meaningOf[i]]))];
+        var totals = scores.Select(s => 1.0 + s.Sum(Math.Exp)).ToArray();
+        return [.. rows.Select((row, i) => meaningOf[i] < 0 ? Nothing(row, scores[i]) : Given(row, i, meaningOf, scores, totals, phrases[i][meaningOf[i]]))];
     }
 
     /// <summary>Which of a setting's choices each choice of a row says; null where none is like it.</summary>
@@ -128,7 +129,7 @@ public sealed class MeaningScorer
 
     private static bool IsRamp(ListedParameter row) => row.Number.ToUpperInvariant() is "6048H:1" or "6048H:2" or "6049H:1" or "6049H:2";
 
-    private Suggestion Given(ListedParameter row, int i, int[] meaningOf, double[][] scores, Phrase? phrase)
+    private Suggestion Given(ListedParameter row, int i, int[] meaningOf, double[][] scores, double[] totals, Phrase? phrase)
     {
         var mine = meaningOf[i];
         var meaning = meanings[mine];
@@ -138,17 +139,16 @@ public sealed class MeaningScorer
         }
 
         var here = Math.Exp(scores[i][mine]);
-        var all = 1.0 + scores[i].Sum(Math.Exp);
 
         // Another row may claim it, too; one that is something else more likely claims it less.
         var rivals = 0.0;
-        var claim = here / all;
+        var claim = here / totals[i];
         for (var r = 0; r < scores.Length; r++)
         {
             if (r != i && scores[r][mine] > -3)
             {
                 var theirs = Math.Exp(scores[r][mine]);
-                rivals += theirs / (1.0 + scores[r].Sum(Math.Exp)) * theirs / (theirs + here);
+                rivals += theirs / totals[r] * theirs / (theirs + here);
             }
         }
 
