@@ -24,6 +24,22 @@ public sealed class AcceptTests
     }
 
     [Fact]
+    public async Task Checking_again_shows_what_was_accepted_earlier_and_whether_it_still_is_so()
+    {
+        using var scratch = new Scratch();
+        var job = scratch.DemoJob(InHorsepower);
+        var accepted = await RunupProgram.Call(scratch.Folder, "check", job, "--accept", "plate.power-unit", "--by", By, "--because", Because, "--json");
+        var told = accepted.Json.GetProperty("accepted").EnumerateArray().ShouldHaveSingleItem();
+        told.GetProperty("id").GetString().ShouldBe("plate.power-unit");
+        told.GetProperty("by").GetString().ShouldBe(By);
+        told.GetProperty("as_it_is_now").GetBoolean().ShouldBeTrue();
+
+        (await RunupProgram.Call(scratch.Folder, "check", job)).Output.ShouldContain("as it was accepted");
+        scratch.DemoJob(text => text.Replace("{value: 7.5 kW, from: plate}", "{value: 6 hp, from: plate}", StringComparison.Ordinal));
+        (await RunupProgram.Call(scratch.Folder, "check", job)).Output.ShouldContain("CHANGED SINCE");
+    }
+
+    [Fact]
     public async Task When_the_finding_changes_the_acceptance_no_longer_covers_it_and_the_report_says_so()
     {
         using var scratch = new Scratch();

@@ -53,6 +53,19 @@ public sealed class SimulateTests
     }
 
     [Fact]
+    public async Task Two_jobs_of_one_tag_are_refused_with_both_files_named()
+    {
+        using var scratch = new Scratch();
+        File.Copy(Path.Combine(Site, "dg-601.job.yaml"), Path.Combine(scratch.Folder, "dg-601.job.yaml"));
+        File.Copy(Path.Combine(Site, "dg-601.job.yaml"), Path.Combine(scratch.Folder, "copy.job.yaml"));
+
+        var run = await RunupProgram.Call(scratch.Folder, "simulate", ".");
+
+        run.Status.ShouldBe(2);
+        run.Errors.ShouldContain("copy.job.yaml and ./dg-601.job.yaml have the same tag 'DG-601'");
+    }
+
+    [Fact]
     public async Task Ports_beyond_the_last_are_refused_before_anything_is_served()
     {
         using var scratch = new Scratch();

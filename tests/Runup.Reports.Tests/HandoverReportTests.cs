@@ -92,7 +92,7 @@ public sealed partial class HandoverReportTests
         text.ShouldContain("output current, A (% of rated) | 11.5 (80 %) OUTSIDE 8.00 (7.00 to 9.00) | 12.1 (84 %) 12.0 (11.0 to 13.0)");
         text.ShouldContain("output frequency | 0.20 Hz | OUTSIDE | 0.00 Hz | at most 0.05 Hz");
         text.ShouldContain("FAILED 12.5, 25, 37.5, 50 Hz, coupled, with readings at each.");
-        text.ShouldContain("Step coupled-range. It failed: at 25 Hz outside what is expected: output current.");
+        text.ShouldContain("coupled, with readings at each. It failed: at 25 Hz outside what is expected: output current.");
     }
 
     [Fact]

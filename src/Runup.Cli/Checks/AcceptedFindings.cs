@@ -1,8 +1,11 @@
+using System.Globalization;
 using Runup.Cli.Entry;
 using Runup.Cli.Survey;
 using Runup.Cli.Terminal;
 using Runup.Commissioning.Checks;
+using Runup.Commissioning.Handover;
 using Runup.Commissioning.Records;
+using Runup.Store;
 
 namespace Runup.Cli.Checks;
 
@@ -28,6 +31,49 @@ internal static class AcceptedFindings
 
         return accepted;
     }
+
+    /// <summary>What the site's record tells of a set; nothing where there is no record yet, and none is made.</summary>
+    internal static async Task<RecordStory> Known(LoadedJob job, CancellationToken cancellation)
+    {
+        switch (SqliteRecords.Open(job.Folder, TimeProvider.System, StoreUse.ReadOnly))
+        {
+            case StoreOpening.Opened opened:
+                using (opened.Records)
+                {
+                    return RecordStory.Of(await opened.Records.Of(job.Job.Tag, cancellation));
+                }
+
+            case StoreOpening.Absent or StoreOpening.UnfitFolder:
+                return new();
+            case var not:
+                // The checks ask nothing of the record: they are told all the same.
+                await Console.Error.WriteLineAsync($"runup: what was accepted earlier is not shown: {not.What}");
+                return new();
+        }
+    }
+
+    /// <summary>Says what was accepted before now, and whether it is still what the checks find.</summary>
+    internal static void Earlier(Page page, CheckReport report, RecordStory story, IReadOnlyList<RecordBody.FindingAccepted> now)
+    {
+        var earlier = story.Accepted.Where(a => now.All(n => !string.Equals(n.Finding, a.Body.Finding, StringComparison.Ordinal))).ToList();
+        if (earlier.Count == 0)
+        {
+            return;
+        }
+
+        page.Heading("Accepted earlier");
+        page.Table(
+            [new("finding"), new("by", Whole: false), new("on"), new("because", Whole: false), new("now", Whole: false)],
+            earlier.Select(a => (IReadOnlyList<string>)
+            [
+                a.Body.Finding, a.Body.By, a.Time.ToString("yyyy-MM-dd HH:mm zzz", CultureInfo.InvariantCulture), a.Body.Because, Now(report, a.Body),
+            ]));
+    }
+
+    private static string Now(CheckReport report, RecordBody.FindingAccepted accepted) =>
+        report.Results.FirstOrDefault(r => r is not CheckResult.Satisfied && string.Equals(r.Id, accepted.Finding, StringComparison.Ordinal)) is not { } result ? "no longer found"
+        : accepted.Covers(result) ? "as it was accepted"
+        : "CHANGED SINCE: nobody has accepted it as it is now";
 
     /// <summary>Says what was accepted, and that nothing is unlocked by it.</summary>
     internal static void Write(Page page, IReadOnlyList<RecordBody.FindingAccepted> accepted)

@@ -2,6 +2,7 @@ using System.ComponentModel;
 using Runup.Cli.Survey;
 using Runup.Cli.Terminal;
 using Runup.Commissioning.Checks;
+using Runup.Commissioning.Handover;
 using Runup.Commissioning.Records;
 using Spectre.Console.Cli;
 
@@ -15,16 +16,23 @@ internal sealed class CheckCommand : AsyncCommand<CheckCommand.Settings>
         var jobs = LoadedJob.All(settings.Jobs);
         var reports = jobs.Select(j => (Job: j, Report: CheckList.Judge(j.Context))).ToList();
         var accepted = await Accept(settings, reports, cancellationToken);
+        var told = new List<(LoadedJob Job, CheckReport Report, RecordStory Story)>();
+        foreach (var (job, report) in reports)
+        {
+            told.Add((job, report, await AcceptedFindings.Known(job, cancellationToken)));
+        }
+
         if (settings.Json)
         {
-            JsonOut.OneOrMany(reports, (json, r) => CheckJson.Write(json, r.Job, r.Report));
+            JsonOut.OneOrMany(told, (json, t) => CheckJson.Write(json, t.Job, t.Report, t.Story));
         }
         else
         {
             var page = new Page(Console.Out);
-            foreach (var (job, report) in reports)
+            foreach (var (job, report, story) in told)
             {
                 CheckPage.Write(page, job, report);
+                AcceptedFindings.Earlier(page, report, story, accepted);
             }
 
             AcceptedFindings.Write(page, accepted);

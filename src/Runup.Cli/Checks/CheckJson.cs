@@ -2,6 +2,8 @@ using System.Text.Json;
 using Runup.Cli.Survey;
 using Runup.Cli.Terminal;
 using Runup.Commissioning.Checks;
+using Runup.Commissioning.Handover;
+using Runup.Commissioning.Records;
 
 namespace Runup.Cli.Checks;
 
@@ -12,18 +14,30 @@ internal static class CheckJson
 
     private static readonly string[] CableKeys = ["critical_length_m", "peak_terminal_voltage_V", "charging_current_A", "voltage_drop_percent"];
 
-    internal static void Write(Utf8JsonWriter json, LoadedJob job, CheckReport report)
+    internal static void Write(Utf8JsonWriter json, LoadedJob job, CheckReport report, RecordStory story)
     {
         var context = job.Context;
         json.WriteStartObject();
         json.WriteString("tag", job.Job.Tag);
         FindingsJson.Verdict(json, report);
         FindingsJson.Findings(json, report);
+        json.Array("accepted", story.Accepted, (j, a) => Accepted(j, report, a));
         json.Object("motor", () => MotorJson.Write(json, context.Circuit, context.Printed.Known));
         json.Object("machine", () => Machine(json, MachineFigures.Of(context)));
         json.Object("supply", () => Nulls(json, SupplyKeys));
         json.Object("cable", () => Nulls(json, CableKeys));
         json.Object("drive", () => Drive(json, DriveFigures.Of(context)));
+        json.WriteEndObject();
+    }
+
+    private static void Accepted(Utf8JsonWriter json, CheckReport report, At<RecordBody.FindingAccepted> accepted)
+    {
+        json.WriteStartObject();
+        json.WriteString("id", accepted.Body.Finding);
+        json.WriteString("by", accepted.Body.By);
+        json.WriteString("because", accepted.Body.Because);
+        json.WriteString("at", accepted.Time);
+        json.WriteBoolean("as_it_is_now", report.Results.Any(accepted.Body.Covers));
         json.WriteEndObject();
     }
 

@@ -19,6 +19,20 @@ internal static class DemoFolder
             throw new Complaint(ExitStatus.BadInput, $"runup: {folder} is there and not empty; a new or empty folder would do");
         }
 
+        try
+        {
+            Copy(folder);
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            throw new Complaint(ExitStatus.BadInput, $"runup: the folder {folder} can't be made or written into; a new folder in a place where you may write would do");
+        }
+
+        return folder;
+    }
+
+    private static void Copy(string folder)
+    {
         var site = Path.Combine(AppContext.BaseDirectory, "demo", "ostrevad");
         foreach (var file in Directory.EnumerateFiles(site, "*", SearchOption.AllDirectories))
         {
@@ -26,8 +40,6 @@ internal static class DemoFolder
             Directory.CreateDirectory(Path.GetDirectoryName(copy)!);
             File.Copy(file, copy);
         }
-
-        return folder;
     }
 
     private static string Free(string name) =>

@@ -33,7 +33,7 @@ internal static class DemoPages
 
     internal static string Rehearsal(LoadedJob job, RehearsalResult result) => string.Create(
         CultureInfo.InvariantCulture,
-        $"0 to {job.Job.Operation.MaximumFrequency.Value.Hertz:0.#} Hz in {result.TimeToSpeedS:0.0} s, stop in {result.TimeToStopS:0.0} s; highest current {result.PeakCurrentA:0.0} A of the motor's {job.Job.Motor.Plate.Current.Value.Amperes:0.0} A, highest DC bus {result.PeakDcBusV:0} V; {(result.Tripped is { } cause ? $"TRIPS on {cause.Name()}" : "no trip")}");
+        $"0 to {job.Job.Operation.MaximumFrequency.Value.Hertz:0.#} Hz in {result.TimeToSpeedS:0.0} s, stop in {result.TimeToStopS:0.0} s; highest current {result.PeakCurrentA:0.0} A (the motor is rated {job.Job.Motor.Plate.Current.Value.Amperes:0.0} A), highest DC bus {result.PeakDcBusV:0} V; {(result.Tripped is { } cause ? $"TRIPS on {cause.Name()}" : "no trip")}");
 
     internal static string Counts(CheckReport report) => string.Create(
         CultureInfo.InvariantCulture, $"{report.SatisfiedCount} without objection, {report.Findings.Count} with a finding, {report.Undecided.Count} undecided");

@@ -90,16 +90,7 @@ internal sealed class DemoSet : IAsyncDisposable
     {
         var (host, time) = (served.Host, served.Time);
         var system = RehearsalSystem.Of(Job.Context)!;
-        var task = new FirstRunTask
-        {
-            Job = Job.Job,
-            Profile = Job.Profile,
-            Size = Job.Size,
-            Plan = plan.Values,
-            Sheet = EntrySheet.From(lines),
-            Predictions = FirstRunPredictions.Of(Job.Context, plan, Job.Profile, Job.Size)!,
-            Verdict = report.Verdict,
-        };
+        var task = JobFirstRun.Of(Job, plan, lines, report, FirstRunPredictions.Of(Job.Context, plan, Job.Profile, Job.Size)!);
         var address = new LinkAddress(IPAddress.Loopback.ToString(), host.Endpoint.Port, SimulateCommand.UnitOf(Job).Value);
         var hold = new ExchangeHold(time, TimeProvider.System);
         var links = hold.Around(new ModbusDriveLinks(address, Job.Profile, time, hold.Tap));

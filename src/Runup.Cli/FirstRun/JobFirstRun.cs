@@ -21,6 +21,7 @@ internal static class JobFirstRun
         Sheet = EntrySheet.From(sheet),
         Predictions = predictions,
         Verdict = checks.Verdict,
+        LoadDrivesMotor = checks.LoadDrivesMotor,
     };
 
     /// <summary>The steps as they were done last: by a person who runs the motor, or by Runup; the latter where none is done.</summary>

@@ -33,7 +33,7 @@ internal sealed class SimulateCommand : AsyncCommand<SimulateCommand.Settings>
         var served = new List<ServedDrive>();
         try
         {
-            foreach (var (place, job) in LoadedJob.All(paths).Index())
+            foreach (var (place, job) in OneOfEachTag(LoadedJob.All(paths)).Index())
             {
                 served.Add(ServedDrive.Of(job, settings.Rate, settings.Address, settings.Tcp == 0 ? 0 : settings.Tcp + place));
             }
@@ -50,6 +50,14 @@ internal sealed class SimulateCommand : AsyncCommand<SimulateCommand.Settings>
         }
 
         return (int)ExitStatus.Fine;
+    }
+
+    // Whoever types a tag, or links to it, must meet one drive.
+    private static IReadOnlyList<LoadedJob> OneOfEachTag(IReadOnlyList<LoadedJob> jobs)
+    {
+        var twice = jobs.GroupBy(j => j.Job.Tag, StringComparer.OrdinalIgnoreCase).Where(g => g.Count() > 1)
+            .Select(g => $"runup: {string.Join(" and ", g.Select(j => j.Path))} have the same tag '{g.Key}'; a tag of its own in each would do").ToList();
+        return twice.Count == 0 ? jobs : throw new Complaint(ExitStatus.BadInput, twice);
     }
 
     internal static DriveHost Serve(LoadedJob job, PacedTime time, IPAddress address, int port)

@@ -17,6 +17,9 @@ public sealed record CheckReport(IReadOnlyList<CheckResult> Results, IReadOnlyLi
     /// <summary>What cannot be said.</summary>
     public IReadOnlyList<CheckResult.Undecided> Undecided { get; } = [.. Results.OfType<CheckResult.Undecided>()];
 
+    /// <summary>Whether the load can drive the motor: then Runup sends it no run command.</summary>
+    public bool LoadDrivesMotor => Results.Any(r => r is { Id: "machine.overhauling" } and not CheckResult.Satisfied);
+
     /// <summary>How many checks had nothing to object to.</summary>
     public int SatisfiedCount => Results.Count - Findings.Count - Undecided.Count;
 }

@@ -3,6 +3,13 @@ namespace Runup.Commissioning.Checks;
 /// <summary>The closed list of ids that findings may have; more may be added, none renamed. A check need not exist yet for each.</summary>
 public static class FindingIds
 {
+    /// <summary>An id in words: <c>machine breakaway</c> of <c>machine.breakaway</c>.</summary>
+    public static string Words(string id)
+    {
+        ArgumentNullException.ThrowIfNull(id);
+        return id.Replace('.', ' ').Replace('-', ' ');
+    }
+
     /// <summary>All ids, as <c>part.subject</c>.</summary>
     public static IReadOnlyList<string> All { get; } =
     [

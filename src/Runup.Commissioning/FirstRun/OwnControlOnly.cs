@@ -11,16 +11,19 @@ internal static class OwnControlOnly
         ByMachine(task) ?? (task.Profile.Command is null ? "The profile does not tell how the drive is commanded over the bus." : MissingGuard(task));
 
     /// <summary>Why the machine demands it, whatever the drive offers; null where it does not.</summary>
-    public static string? ByMachine(FirstRunTask task)
+    public static string? ByMachine(FirstRunTask task) => ByMachine(task.Job, task.LoadDrivesMotor);
+
+    /// <summary>The same of a job, where the checks say whether its load drives the motor.</summary>
+    public static string? ByMachine(Job job, bool loadDrivesMotor)
     {
-        var machine = task.Job.Machine;
+        var machine = job.Machine;
         if (machine.Load.Value == LoadKind.Hoisting)
         {
             return "A hoist is run from its own control only.";
         }
 
-        return task.LoadDrivesMotor || Overhauls(machine.Torque?.Value.NewtonMetres) || machine.Curve?.Any(p => p.Torque.NewtonMetres * p.Speed.RadiansPerSecond < 0) == true
-            || task.Job.Operation.Cycle.Any(c => c.Torque.Value.NewtonMetres * c.Speed.Value.RadiansPerSecond < 0)
+        return loadDrivesMotor || Overhauls(machine.Torque?.Value.NewtonMetres) || machine.Curve?.Any(p => p.Torque.NewtonMetres * p.Speed.RadiansPerSecond < 0) == true
+            || job.Operation.Cycle.Any(c => c.Torque.Value.NewtonMetres * c.Speed.Value.RadiansPerSecond < 0)
             ? "The load can drive the motor; it is run from its own control only."
             : null;
     }

@@ -6,6 +6,9 @@ namespace Runup.Commissioning.Handover;
 /// <summary>What is open because of findings, and who stands for it.</summary>
 internal static class FindingPoints
 {
+    // A row of a table holds no more; all of them stand in the words.
+    private const int FewToName = 3;
+
     /// <summary>Blockers, then cautions.</summary>
     public static IEnumerable<OpenPoint> Of(CheckReport checks, RecordStory story) =>
         from finding in checks.Findings
@@ -21,8 +24,15 @@ internal static class FindingPoints
         }
 
         var accepted = checks.Undecided.Select(u => (u.Id, Standing: FindingStanding.Of(u, story))).Where(u => u.Standing is not FindingStanding.Open).ToList();
-        yield return new("Undecided", string.Create(CultureInfo.InvariantCulture,
-            $"For want of data {checks.Undecided.Count} of {checks.Results.Count} checks say nothing: {string.Join(", ", checks.Undecided.Select(u => u.Id))}.{string.Concat(accepted.Select(a => $" {a.Id}: {Who(a.Standing)}"))}"));
+        var missing = checks.Undecided.Select(u => u.Missing).Distinct(StringComparer.Ordinal);
+        yield return new($"Undecided: {Named(checks.Undecided)}", string.Create(CultureInfo.InvariantCulture,
+            $"For want of data {checks.Undecided.Count} of {checks.Results.Count} checks {(checks.Undecided.Count == 1 ? "says" : "say")} nothing: {string.Join(", ", checks.Undecided.Select(u => u.Id))}. Find out: {string.Join("; ", missing)}.{string.Concat(accepted.Select(a => $" {a.Id}: {Who(a.Standing)}"))}"));
+    }
+
+    private static string Named(IReadOnlyList<CheckResult.Undecided> undecided)
+    {
+        var names = string.Join(", ", undecided.Take(FewToName).Select(u => FindingIds.Words(u.Id)));
+        return undecided.Count <= FewToName ? names : string.Create(CultureInfo.InvariantCulture, $"{names} and {undecided.Count - FewToName} more");
     }
 
     private static string Who(FindingStanding standing) => standing switch

@@ -1,4 +1,5 @@
 using Runup.Commissioning.Checks;
+using Runup.Commissioning.FirstRun;
 using Runup.Commissioning.Handover.ControlSystem;
 using Runup.Commissioning.Records;
 using Runup.Commissioning.Rehearsal;
@@ -115,7 +116,7 @@ public sealed record HandoverModel
             Story = story,
             Steps = steps,
             Curves = HandoverCurves.Of(sources.Context, Held(sources, story)),
-            Programmers = ProgrammersPage.Of(sources.Job, sources.Profile, Held(sources, story), HeldValues(sources, story), story.AsLeft.Count > 0),
+            Programmers = ProgrammersPage.Of(sources.Job, sources.Profile, Held(sources, story), HeldValues(sources, story), story.AsLeft.Count > 0, OwnControl(sources)),
             Restore = RestoreFile.Of(sources.Job, sources.Profile, sources.Size, story),
         };
     }
@@ -127,6 +128,9 @@ public sealed record HandoverModel
     private static SettingSet Held(HandoverSources sources, RecordStory story) => story.AsLeft.Count == 0
         ? JobRehearsal.Held(sources.Plan, sources.Profile, sources.Size)
         : SettingsReader.Read(sources.Profile, sources.Size, HeldValues(sources, story));
+
+    private static string? OwnControl(HandoverSources sources) =>
+        OwnControlOnly.ByMachine(sources.Job, sources.Checks.LoadDrivesMotor);
 
     private static ParameterValues HeldValues(HandoverSources sources, RecordStory story)
     {

@@ -107,7 +107,7 @@ internal static class OpenPoints
         var never = steps.Where(s => s.Attempts == 0).ToList();
         foreach (var step in steps.Where(s => s.Attempts > 0 && !s.IsPassed))
         {
-            yield return new($"Step {step.Step}", step.Ended is { } ended
+            yield return new($"Step: {step.Title.TrimEnd('.')}", step.Ended is { } ended
                 ? $"It {Ended(ended.Outcome)}{(ended.Remark is { } remark ? $": {Sentence(remark)}" : ".")}"
                 : "It was begun, and the record breaks off before its end.");
         }

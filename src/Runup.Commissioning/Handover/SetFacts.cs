@@ -21,9 +21,16 @@ internal static class SetFacts
             ("Supply", Join(BothUnits.Write(job.Supply.Voltage.Value), BothUnits.Write(job.Supply.Frequency.Value), job.Supply.Earthing?.Value)),
             ("Machine", Join($"{machine.Load.Value.Words()} load",
                 machine.Torque is { } torque && machine.AtSpeed is { } speed ? $"{BothUnits.Write(torque.Value)} at {BothUnits.Write(speed.Value)}" : null)),
-            ("Range", Join($"{Hertz(job.Operation.MinimumFrequency?.Value)} to {Hertz(job.Operation.MaximumFrequency.Value)}", job.Operation.Directions?.Value)),
+            ("Range", Join($"{Hertz(job.Operation.MinimumFrequency?.Value)} to {Hertz(job.Operation.MaximumFrequency.Value)}", DirectionsOf(job.Operation.Directions?.Value))),
         ];
     }
+
+    private static string? DirectionsOf(string? directions) => directions switch
+    {
+        "both" => "both directions",
+        "forward" => "forward only",
+        _ => directions,
+    };
 
     private static string Hertz(ElectricalFrequency? frequency) => frequency is { } f ? BothUnits.Write(f) : "0 Hz";
 

@@ -116,7 +116,7 @@ public sealed class FirstRunPredictions : IFirstRunPredictions
             case ReadingKind.OutputCurrent:
                 return Current(at, frequency);
             case ReadingKind.OutputVoltage:
-                return Around(characteristic.At(frequency).Volts, 0.05 * plate.Voltage.Volts);
+                return OfMagnitude(Around(characteristic.At(frequency).Volts, 0.05 * plate.Voltage.Volts));
             case ReadingKind.Speed:
                 return Around(sign * at.Speed.Rpm, 0.02 * plate.SynchronousSpeed.Rpm);
             case ReadingKind.Torque:
@@ -132,15 +132,18 @@ public sealed class FirstRunPredictions : IFirstRunPredictions
         var torque_Nm = at.ShaftTorque.NewtonMetres / motors;
         if (ensemble is null || torque_Nm < -1e-6 * plate.RatedTorque.NewtonMetres)
         {
-            return Around(expected, Math.Max(0.20 * expected, margin));
+            return OfMagnitude(Around(expected, Math.Max(0.20 * expected, margin)));
         }
 
         var band = MotorForecast.Current(ensemble, characteristic.At(frequency), frequency, Torque.FromNewtonMetres(Math.Max(0, torque_Nm)));
         var (low, high) = (Math.Min(motors * band.P05.Amperes, expected), Math.Max(motors * band.P95.Amperes, expected));
-        return new(expected, Math.Min(expected - margin, (1 - DisplayError) * low), Math.Max(expected + margin, (1 + DisplayError) * high));
+        return OfMagnitude(new(expected, Math.Min(expected - margin, (1 - DisplayError) * low), Math.Max(expected + margin, (1 + DisplayError) * high)));
     }
 
     private static Expected Around(double value, double margin) => new(value, value - margin, value + margin);
+
+    // What can't be negative has no lowest value below zero.
+    private static Expected OfMagnitude(Expected band) => band.Low is <= 0 ? band with { Low = null } : band;
 
     internal static VoltsPerHertz Characteristic(SettingSet held, Nameplate plate) => new()
     {

@@ -22,13 +22,9 @@ internal static class FindingsSection
             Finding(html, finding, model.StandingOf(finding));
         }
 
-        foreach (var undecided in checks.Undecided)
+        foreach (var same in checks.Undecided.GroupBy(u => u.Missing, StringComparer.Ordinal))
         {
-            html.In("div", "finding", box => box
-                .In("h3", null, head => head.Undecided().Text($" {undecided.Id}"))
-                .Element("p", $"Missing: {undecided.Missing}")
-                .Element("p", $"It would decide: {undecided.WouldChange}")
-                .Standing(model.StandingOf(undecided), isToBeAccepted: false));
+            Undecided(html, [.. same], model);
         }
 
         Gone(html, model);
@@ -40,7 +36,7 @@ internal static class FindingsSection
             {
                 foreach (var fine in satisfied)
                 {
-                    body.In("tr", null, row => row.Element("td", fine.Id, "keep").Element("td", fine.Because));
+                    body.In("tr", null, row => row.Element("td", FindingIds.Words(fine.Id), "keep").Element("td", fine.Because));
                 }
             }));
         }
@@ -54,6 +50,20 @@ internal static class FindingsSection
             html.Element("p", $"{gone.Body.Finding} was accepted by {gone.Body.By} on {Numbers.Of(gone.Time)} as {gone.Body.Weight}: {gone.Body.Title}. The checks no longer find it.", "small");
         }
     }
+
+    // All that wait for the same datum together: twelve boxes that say the same hide the thirteenth.
+    private static void Undecided(HtmlWriter html, IReadOnlyList<CheckResult.Undecided> same, HandoverModel model) => html.In("div", "finding", box =>
+    {
+        box.In("h3", null, head => head.Undecided().Text(same.Count == 1
+                ? $" {FindingIds.Words(same[0].Id)}"
+                : string.Create(CultureInfo.InvariantCulture, $" {same.Count} checks wait for the same")))
+            .Element("p", $"Missing: {same[0].Missing}");
+        foreach (var undecided in same)
+        {
+            box.Element("p", same.Count == 1 ? $"It would decide: {undecided.WouldChange}" : $"{FindingIds.Words(undecided.Id)}: would decide {undecided.WouldChange}")
+                .Standing(model.StandingOf(undecided), isToBeAccepted: false);
+        }
+    });
 
     private static void Finding(HtmlWriter html, CheckResult.Violated finding, FindingStanding standing) => html.In("div", finding.Severity == Severity.Blocker ? "finding heavy" : "finding", box =>
     {

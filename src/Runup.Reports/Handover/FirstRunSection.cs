@@ -40,7 +40,7 @@ internal static class FirstRunSection
         });
         if (TrendPlot.Of(step, model) is { } plot)
         {
-            section.In("figure", null, figure => figure.Own(SvgPlot.Write(plot)).Element("figcaption", plot.Title));
+            section.In("figure", null, figure => figure.Own(SvgPlot.Write(plot)).Element("figcaption", $"{plot.Title} Its stop may begin at another second than the one that was given: compare slopes and heights."));
         }
     });
 
@@ -49,7 +49,7 @@ internal static class FirstRunSection
         html.In("h3", null, title => title.Outcome(step).Text($" {step.Title}"));
         if (step.Attempts > 0)
         {
-            html.Element("p", $"{step.Step}, begun {Numbers.Of(step.Begun)}{Again(step)}{(step.RunBy is { } by ? $", run by {by}" : string.Empty)}", "small");
+            html.Element("p", $"Begun {Numbers.Of(step.Begun)}{Again(step)}{(step.RunBy is { } by ? $", run by {by}" : string.Empty)}", "small");
             if (step.Typed is { } typed)
             {
                 html.Element("p", typed, "small");

@@ -24,9 +24,23 @@ internal static class ProgrammersSection
         List(section, "ul", page.Silence);
         section.Element("h3", "Registers to command it");
         Registers(section, page.Registers, examples: false);
-        section.Element("h3", "To start").In("div", null, box => List(box, "ol", page.Start)).Element("h3", "To stop");
+        section.Element("h3", "To start");
+        if (page.NoStart is null)
+        {
+            section.In("div", null, box => List(box, "ol", page.Start));
+        }
+        else
+        {
+            section.Element("p", "Not from here: its load can fall or run away with the motor. Whoever builds the machine's control answers for its start, its brake and its stop devices. What can be read, and how it is stopped, follows.");
+        }
+
+        section.Element("h3", "To stop");
         List(section, "ul", page.Stop);
-        References(section, page);
+        if (page.NoStart is null)
+        {
+            References(section, page);
+        }
+
         Words(section, page);
         section.Element("h3", "Readings, with the motor's plate as an example");
         Registers(section, page.Readings, examples: true);

@@ -32,16 +32,23 @@ internal static class RecordSection
                 {
                     body.In("tr", null, row => row
                         .Element("td", Numbers.Of(confirmed.Time), "keep").Element("td", confirmed.Body.What.Replace('-', ' '))
-                        .Element("td", confirmed.Body.By).Element("td", confirmed.Body.Note ?? string.Empty));
+                        .Element("td", confirmed.Body.By).Element("td", Remark(confirmed.Body.Note)));
                 }
             }));
+    }
+
+    // "own-control-25-hz: what was said": the step in words, what was said as it was said.
+    private static string Remark(string? note)
+    {
+        var (step, said) = note?.IndexOf(": ", StringComparison.Ordinal) is { } at and >= 0 ? (note[..at], note[at..]) : (note ?? string.Empty, string.Empty);
+        return step.Replace('-', ' ').Replace(" hz", " Hz", StringComparison.Ordinal) + said;
     }
 
     private static void Chain(HtmlWriter html, HandoverModel model)
     {
         html.In("div", "whole", box =>
         {
-            box.Element("h3", "Chain head");
+            box.Element("h3", "Checksum of the record");
             if (model.Story.Head is not { } head)
             {
                 box.Element("p", "Nothing was recorded of this set.");
@@ -49,7 +56,7 @@ internal static class RecordSection
             }
 
             box.Element("p", head.Hash, "hash").Element("p", string.Create(CultureInfo.InvariantCulture,
-                $"This is entry {head.Sequence} of the site's record, of {Numbers.Of(head.Time)}; {head.Entries} entries are of this set, the first of {Numbers.Of(head.First)}. Each entry's hash covers the one before it: a record in which this head is not found is not the one that this paper was written from. Times stand with their offset from UTC; they were kept by {model.Story.Job?.Body.Clock ?? "the computer's clock, not checked against a time server"}. In UTC this entry is of {head.Time.UtcDateTime:yyyy-MM-dd HH:mm:ss}."));
+                $"This is entry {head.Sequence} of the site's record, of {Numbers.Of(head.Time)}; {head.Entries} entries are of this set, the first of {Numbers.Of(head.First)}. Each entry's checksum covers the one before it: a record in which this checksum is not found is not the one that this paper was written from. Times stand with their offset from UTC; they were kept by {model.Story.Job?.Body.Clock ?? "the computer's clock, not checked against a time server"}. In UTC this entry is of {head.Time.UtcDateTime:yyyy-MM-dd HH:mm:ss}."));
             if (model.Restore is { } restore)
             {
                 box.Element("p", string.Create(CultureInfo.InvariantCulture, $"Restore file: {restore.Parameters.Count} parameters of {restore.Profile} {restore.Size}, checksum:"))

@@ -9,7 +9,8 @@ internal static class SurveySection
 {
     public static void Write(HtmlWriter html, HandoverModel model)
     {
-        html.Element("h2", "7 Survey and assumptions");
+        html.Element("h2", "7 Survey and assumptions")
+            .Element("p", "From: where the value was taken. A dash: the survey has the value, and does not say from where.", "small head");
         foreach (var part in model.Survey)
         {
             html.Element("h3", part.Title);
@@ -61,5 +62,5 @@ internal static class SurveySection
             }));
     }
 
-    private static string From(Provenance from) => from is Provenance.Unstated ? "not said" : from.ToString().ToLowerInvariant();
+    private static string From(Provenance from) => from is Provenance.Unstated ? "–" : from.ToString().ToLowerInvariant();
 }

@@ -9,6 +9,9 @@ public static class PrintedPage
     /// <summary>How long a browser may take, also on a slow computer that has just started.</summary>
     public static TimeSpan Patience { get; } = TimeSpan.FromSeconds(60);
 
+    private const int Tries = 20;
+    private static readonly TimeSpan Pause = TimeSpan.FromMilliseconds(100);
+
     /// <summary>Prints a file.</summary>
     /// <param name="browser">The browser's program.</param>
     /// <param name="html">The file to print.</param>
@@ -28,7 +31,7 @@ public static class PrintedPage
         }
         finally
         {
-            Forget(folder);
+            await Forget(folder);
         }
     }
 
@@ -94,15 +97,24 @@ public static class PrintedPage
         return bytes.AsSpan().StartsWith("%PDF-"u8) ? new Printing.Printed(bytes) : new Printing.Failed("what it wrote is no PDF");
     }
 
-    private static void Forget(DirectoryInfo folder)
+    // A browser that has printed is still closing for a moment, and writes into its folder while it does.
+    private static async Task Forget(DirectoryInfo folder)
     {
-        try
+        for (var left = Tries; left > 0; left--)
         {
-            folder.Delete(recursive: true);
-        }
-        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
-        {
-            // A browser that is still closing holds a file: the system clears its folder of temporary files by and by.
+            try
+            {
+                folder.Delete(recursive: true);
+                return;
+            }
+            catch (DirectoryNotFoundException)
+            {
+                return;
+            }
+            catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+            {
+                await Task.Delay(Pause, TimeProvider.System, CancellationToken.None);
+            }
         }
     }
 }

@@ -128,13 +128,27 @@ public sealed class ProgrammersPageTests
         readings.Single(r => r.Name == "output current").CountIsWorth.ShouldBe("0.1 A");
     }
 
-    private static ProgrammersPage Page(Func<SettingSet, SettingSet> change)
+    [Fact]
+    public void Of_a_machine_that_is_run_from_its_own_control_no_start_is_written_down()
+    {
+        var page = Page(s => s, "A hoist is run from its own control only.");
+
+        page.Start.ShouldBeEmpty();
+        page.References.ShouldBeEmpty();
+        page.CommandBits.ShouldBeEmpty();
+        page.CommandWords.Select(w => w.Name).ShouldBe(["quick stop", "coast", "reset a trip"]);
+        page.WhoCommands.ShouldStartWith("A hoist is run from its own control only. No start over the bus is written down here");
+        page.Stop.ShouldNotBeEmpty();
+        page.Readings.ShouldNotBeEmpty();
+    }
+
+    private static ProgrammersPage Page(Func<SettingSet, SettingSet> change, string? ownControlOnly = null)
     {
         var (profile, values) = FromTheFactory("tern");
         var size = profile.FindSize("7.5-400")!;
         var held = change(SettingSet.Empty.With(Setting.RunCommandSource, "bus").With(Setting.PermittedDirection, "forward"));
         var after = Sheet.After(Sheet.For(profile, size, held, values), values);
-        return ProgrammersPage.Of(Pump, profile, SettingsReader.Read(profile, size, after), after, isAsLeft: true).ShouldNotBeNull();
+        return ProgrammersPage.Of(Pump, profile, SettingsReader.Read(profile, size, after), after, isAsLeft: true, ownControlOnly).ShouldNotBeNull();
     }
 
     private static Job Pump { get; } = JobFile.ReadText("""

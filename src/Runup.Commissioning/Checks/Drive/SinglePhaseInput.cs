@@ -8,7 +8,7 @@ internal sealed class SinglePhaseInput() : Check("drive.single-phase-input", Sta
     {
         var phases = context.Job.Supply.Phases?.Value ?? 3;
         return phases >= context.Rating.SupplyPhases
-            ? Fine($"{phases} phases for a drive that asks for {context.Rating.SupplyPhases}")
+            ? Fine($"{phases} {(phases == 1 ? "phase" : "phases")} for a drive that asks for {context.Rating.SupplyPhases}")
             : new CheckResult.Violated(Id, Severity.Blocker, Blocks, new Basis.MakersData("supply phases"))
             {
                 Title = "Single-phase supply on a three-phase drive",

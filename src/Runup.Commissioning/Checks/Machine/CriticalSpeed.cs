@@ -59,6 +59,6 @@ internal sealed class CriticalSpeed() : Check("machine.critical-speed", Stage.Co
     {
         Title = "Critical speeds are left out",
         Explanation = $"The machine shakes about {Said.List([.. bands.Select(Text)])}: the settings leave these frequencies out, and the ramps pass through them.",
-        Remedy = "Pass them at the first run-up with a hand on the bearing, and set the bands by what is felt.",
+        Remedy = "Pass them at the first run-up while vibration is measured at the bearings, with nobody inside the guards, and set the bands by what is measured.",
     };
 }

@@ -54,7 +54,7 @@ internal sealed class Overhauling() : Check("machine.overhauling", Stage.Coupled
     {
         if (resistor.ContinuousPower?.Value.Watts is not { } continuous_W)
         {
-            return Finding(Severity.Caution, "The load drives the motor", $"{comes}; the resistor's continuous power is not named (drive.braking-resistor).", "Size the resistor by the longest stretch that the load drives, not by a stop; no run command is sent over the bus for such a load.", power_W, null);
+            return Finding(Severity.Caution, "The load drives the motor", $"{comes}; the resistor's continuous power is not named (drive.braking-resistor).", "Size the resistor by the longest stretch that the load drives, not by a stop. Run it from the machine's own control: Runup sends it no run command.", power_W, null);
         }
 
         if (DutyAtMotor.MeanDriven_W(context) is { } mean_W)
@@ -62,11 +62,11 @@ internal sealed class Overhauling() : Check("machine.overhauling", Stage.Coupled
             mean_W *= context.Meant.MotorCount;
             return mean_W > continuous_W * Tolerance
                 ? Finding(Severity.Blocker, "The load that drives overheats the braking resistor", $"{comes}, {Said.Number(mean_W)} W in the mean of the cycle; the resistor is for {Said.Number(continuous_W)} W.", "A resistor for more continuous power, or longer pauses.", mean_W, continuous_W)
-                : Finding(Severity.Caution, "The load drives the motor", $"{comes}, {Said.Number(mean_W)} W in the mean of the cycle, and the resistor is for {Said.Number(continuous_W)} W.", "No run command is sent over the bus for such a load.", mean_W, continuous_W);
+                : Finding(Severity.Caution, "The load drives the motor", $"{comes}, {Said.Number(mean_W)} W in the mean of the cycle, and the resistor is for {Said.Number(continuous_W)} W.", "Run it from the machine's own control, with people away from the load: Runup sends it no run command.", mean_W, continuous_W);
         }
 
         return power_W <= continuous_W * Tolerance
-            ? Finding(Severity.Caution, "The load drives the motor", $"{comes}; the resistor is for {Said.Kilowatts(continuous_W)} continuously and takes it however long.", "No run command is sent over the bus for such a load.", power_W, continuous_W)
+            ? Finding(Severity.Caution, "The load drives the motor", $"{comes}; the resistor is for {Said.Kilowatts(continuous_W)} continuously and takes it however long.", "Run it from the machine's own control, with people away from the load: Runup sends it no run command.", power_W, continuous_W)
             : Finding(Severity.Caution, "The braking resistor does not take the load for long", $"{comes}; the resistor is for {Said.Number(continuous_W)} W continuously, which is {Said.Percent(continuous_W / power_W, 2)} of the time.", "Name the cycle (operation.cycle), which decides it, or a resistor for more continuous power; its maker says how long it takes more at a stretch.", power_W, continuous_W);
     }
 

@@ -39,6 +39,9 @@ public sealed record ProgrammersPage
     /// <summary>States, as the masked status word tells them.</summary>
     public required IReadOnlyList<WordRow> StatusWords { get; init; }
 
+    /// <summary>Why no start over the bus is written down here; null where it is.</summary>
+    public string? NoStart { get; init; }
+
     /// <summary>Steps from rest to running.</summary>
     public required IReadOnlyList<string> Start { get; init; }
 
@@ -63,7 +66,8 @@ public sealed record ProgrammersPage
     /// <param name="held">The settings that it holds.</param>
     /// <param name="values">The same as its parameters.</param>
     /// <param name="isAsLeft">Whether they were read of the drive.</param>
-    public static ProgrammersPage? Of(Job job, DriveProfile profile, SettingSet held, ParameterValues values, bool isAsLeft)
+    /// <param name="ownControlOnly">Why the machine is run from its own control only; null where it may be run over the bus.</param>
+    public static ProgrammersPage? Of(Job job, DriveProfile profile, SettingSet held, ParameterValues values, bool isAsLeft, string? ownControlOnly = null)
     {
         ArgumentNullException.ThrowIfNull(job);
         ArgumentNullException.ThrowIfNull(profile);
@@ -77,17 +81,18 @@ public sealed record ProgrammersPage
         return new()
         {
             IsAsLeft = isAsLeft,
-            WhoCommands = Source(held),
+            WhoCommands = ownControlOnly is { } why ? $"{why} No start over the bus is written down here, and Runup sends none. {Now(held)}" : Source(held),
+            NoStart = ownControlOnly,
             Link = [.. LinkFacts.Of(job.Bus, held), .. LinkFacts.Numbering(command)],
             Registers = [RegisterRow.Of("command word", command.Word, values, "bits, see below"), RegisterRow.Of("reference", command.Reference, values), RegisterRow.Of("status word", command.Status, values, "bits, see below")],
             IsWide = command.Word.Width == 32,
-            CommandBits = BitRow.OfCommand(command),
+            CommandBits = ownControlOnly is null ? BitRow.OfCommand(command) : [],
             StatusBits = BitRow.OfStatus,
-            CommandWords = WordRow.OfCommand(command),
+            CommandWords = [.. WordRow.OfCommand(command).Where(w => ownControlOnly is null || !w.IsOnTheWayToRun)],
             StatusWords = WordRow.OfStatus,
-            Start = [.. StartAndStop.Start(command)],
+            Start = ownControlOnly is null ? [.. StartAndStop.Start(command)] : [],
             Stop = [.. StartAndStop.Stop(command, held)],
-            References = [.. Frequencies(job.Operation).SelectMany(f => both ? (Rotation[])[Rotation.Forward, Rotation.Reverse] : [Rotation.Forward], (f, r) => ReferenceExample.Of(profile, command, f, r, values)).OfType<ReferenceExample>()],
+            References = ownControlOnly is not null ? [] : [.. Frequencies(job.Operation).SelectMany(f => both ? (Rotation[])[Rotation.Forward, Rotation.Reverse] : [Rotation.Forward], (f, r) => ReferenceExample.Of(profile, command, f, r, values)).OfType<ReferenceExample>()],
             Readings = [.. ReadingRows.Of(profile, values, Rated(job))],
             Silence = [.. SilenceFacts.Of(profile, held, values)],
             Trips = [.. profile.Trips.Codes.Select(t => (FormattableString.Invariant($"{t.Code} ({WordRow.Hex(t.Code)})"), t.Cause.Name().Replace('-', ' ')))],
@@ -100,6 +105,10 @@ public sealed record ProgrammersPage
         { } other => $"The drive takes its run command from: {other}. What is written here starts the motor only after that setting is changed.",
         null => "Where the drive takes its run command from is not known: assume that what is written here can start the motor.",
     };
+
+    private static string Now(SettingSet held) => held.Choice(Setting.RunCommandSource) is { } source
+        ? $"The drive takes its run command from: {source}."
+        : "Where the drive takes its run command from is not known: find out.";
 
     // Lowest, seven tenths of highest in whole hertz, highest.
     private static IEnumerable<ElectricalFrequency> Frequencies(OperationSurvey operation)

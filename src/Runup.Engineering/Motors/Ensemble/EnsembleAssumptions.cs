@@ -26,7 +26,7 @@ public static class EnsembleAssumptions
 
     private static Assumption Distributions => new(
         "distributions of leakage, its split, loss shares and depth of bars for the bands",
-        "docs/calculations/motor-ensemble.md",
+        "log-normal around motors of their like; shares of the losses even over their range",
         Assumption.CommonPractice,
         false);
 }
