@@ -22,7 +22,7 @@ internal static class SettingsSection
                 foreach (var setting in model.Settings)
                 {
                     body.In("tr", null, row => row
-                        .In("td", "keep", cell => cell.Text(setting.Name.Replace('-', ' ')).Own("<br/>").Element("small", setting.Rank.ToString().ToLowerInvariant()))
+                        .In("td", null, cell => cell.Text(setting.Name.Replace('-', ' ')).Own("<br/>").Element("small", setting.Rank.ToString().ToLowerInvariant()))
                         .In("td", "cell", cell =>
                         {
                             cell.Element("b", setting.Value);

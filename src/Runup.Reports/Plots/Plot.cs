@@ -42,7 +42,12 @@ public sealed record PlotPanel
 public sealed record PlotAxis(string Label, double Low, double High)
 {
     /// <summary>An axis from zero that holds all values and leaves a little room.</summary>
-    public static PlotAxis FromZero(string label, IEnumerable<double> values) => new(label, 0, 1.05 * values.Where(double.IsFinite).DefaultIfEmpty(1).Max());
+    /// <remarks>Down to the lowest where some lie below zero: a load that is lowered runs at a frequency below it.</remarks>
+    public static PlotAxis FromZero(string label, IEnumerable<double> values)
+    {
+        var finite = values.Where(double.IsFinite).DefaultIfEmpty(1).ToList();
+        return new(label, 1.05 * Math.Min(0, finite.Min()), 1.05 * Math.Max(0, finite.Max()));
+    }
 
     /// <summary>An axis that holds all values and leaves a little room at both ends.</summary>
     public static PlotAxis Around(string label, IEnumerable<double> values)

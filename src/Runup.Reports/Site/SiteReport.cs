@@ -90,9 +90,9 @@ public static class SiteReport
                 cell.In("div", null, line => line.State(stage.State).Element("small", stage.Stage));
             }
         })
-        .In("td", null, cell => Gravest(cell, row))
-        .Element("td", row.RunSource ?? "not known")
-        .Element("td", row.BusTimeout ?? "not known");
+        .In("td", "gravest", cell => Gravest(cell, row))
+        .Element("td", row.RunSource ?? "not known", "from")
+        .Element("td", row.BusTimeout ?? "not known", "silence");
 
     private static void Gravest(HtmlWriter html, SiteRow row)
     {
