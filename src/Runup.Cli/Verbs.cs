@@ -10,6 +10,7 @@ using Runup.Cli.Rehearsal;
 using Runup.Cli.Sheet;
 using Runup.Cli.Simulate;
 using Runup.Cli.Survey;
+using Runup.Cli.Translation;
 using Spectre.Console.Cli;
 
 namespace Runup.Cli;
@@ -70,6 +71,9 @@ internal static class Verbs
             .WithDescription("Two states of drives side by side: from the factory, as planned, as found, as left, a restore file, a table, or a drive asked now; what differs, and what it does")
             .WithExample("compare", "swp-101.job.yaml:as-found", "swp-101.job.yaml:plan")
             .WithExample("compare", "swp-101.job.yaml:as-left", "tcp://192.168.1.40:502/1");
+        config.AddCommand<TranslateCommand>("translate")
+            .WithDescription("An old drive's settings in a new drive's parameters: as left where that is recorded, else as found, else as planned; what is kept, converted, not offered, to be decided, and newly asked for")
+            .WithExample("translate", "swp-101.job.yaml", "--to", "osprey", "--size", "7.5-400");
         config.AddCommand<HandoverCommand>("handover")
             .WithDescription("The report (HTML, and PDF where a browser can print it), the file that restores the drive, and a label for the door")
             .WithExample("handover", "swp-101.job.yaml")

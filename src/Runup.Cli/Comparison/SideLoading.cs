@@ -47,7 +47,7 @@ internal static class SideLoading
                     : throw NotRecorded(job, "as found", $"`runup read {job.Path} --link LINK` or `--by-hand` keeps them");
             default:
                 var story = await SiteRecords.StoryOf(job, cancellation);
-                return story.AsLeft.Count > 0
+                return story is { AsLeft.Count: > 0, Entry.Begun: not null }
                     ? Of("as left", ParameterValues.From(story.AsLeft), null)
                     : throw NotRecorded(job, "as left", $"`runup enter {job.Path} --link LINK` or `--by-hand` keeps them");
         }

@@ -8,13 +8,16 @@ namespace Runup.Profiles;
 /// <param name="Values">What its parameters hold; those that are not known are left out.</param>
 public sealed record HeldState(DriveProfile Profile, DriveSize Size, ParameterValues Values)
 {
-    private readonly Lazy<SettingSet> settings = new(() => SettingsReader.Read(Profile, Size, Values));
+    private SettingSet? settings;
+
+    // A changed copy must not keep what was read from the old values.
+    private HeldState(HeldState other) => (Profile, Size, Values, SpeaksOf) = (other.Profile, other.Size, other.Values, other.SpeaksOf);
 
     /// <summary>The parameters that it speaks of; null for all that are known. Of a plan, those that the plan decides.</summary>
     public IReadOnlySet<string>? SpeaksOf { get; init; }
 
     /// <summary>What all of it says in make-independent settings, also what it only takes for granted.</summary>
-    public SettingSet Settings => settings.Value;
+    public SettingSet Settings => settings ??= SettingsReader.Read(Profile, Size, Values);
 
     /// <summary>The value of a parameter in counts, if it speaks of it.</summary>
     public long? Of(Parameter parameter) => SpeaksOf?.Contains(parameter.Number) is false ? null : Values[parameter.Number];

@@ -1,29 +1,11 @@
-using Runup.Settings;
-
 namespace Runup.Profiles;
 
 /// <summary>What a profile must have so that the job can be done, and what can't be done without.</summary>
 internal static class EssentialsLint
 {
-    private static readonly (Setting Setting, string Without)[] Essential =
-    [
-        (Setting.MotorRatedCurrent, "the motor's current can't be entered, nor limits that are a part of it"),
-        (Setting.MotorRatedVoltage, "the motor's voltage can't be entered"),
-        (Setting.BaseFrequency, "voltage over frequency can't be set"),
-        (Setting.MaximumFrequency, "the highest frequency can't be set, and nothing guards the first run"),
-        (Setting.AccelerationTime, "the acceleration can't be set"),
-        (Setting.DecelerationTime, "the deceleration can't be set"),
-        (Setting.CurrentLimit, "the current can't be limited"),
-        (Setting.MotorOverloadCurrent, "the motor is not protected against overload"),
-        (Setting.RunCommandSource, "the source of the run command can't be set"),
-        (Setting.FrequencyReferenceSource, "the source of the frequency can't be set"),
-        (Setting.BusTimeout, "the motor can't be run over the bus: nothing stops it when the link is lost"),
-        (Setting.BusLossAction, "the motor can't be run over the bus: nothing stops it when the link is lost"),
-    ];
-
     internal static IEnumerable<LintFinding> Check(DriveProfile profile)
     {
-        foreach (var (setting, without) in Essential)
+        foreach (var (setting, without) in Essentials.Known)
         {
             if (profile.Carrying(setting).Count == 0)
             {
