@@ -6,12 +6,15 @@ namespace Runup.Commissioning.Checks;
 /// <summary>A motor's plate with what is known of its supply, and what follows from plate arithmetic alone, computed once.</summary>
 public sealed class PlateContext
 {
+    private readonly Lazy<LikelySlips> likely;
+
     private PlateContext(MotorSurvey motor, SupplySurvey? supply, OperationSurvey? operation)
     {
         (Motor, Supply, Operation) = (motor, supply, operation);
         Figures = PlateFigures.Of(motor.Plate);
         Speed = SpeedReading.Of(this);
         Magnitudes = MagnitudeReading.Of(this);
+        likely = new(() => LikelySlips.Of(this));
     }
 
     /// <summary>The motor as surveyed.</summary>
@@ -34,6 +37,9 @@ public sealed class PlateContext
 
     /// <summary>How output, voltage, current, power factor and efficiency go together.</summary>
     internal MagnitudeReading Magnitudes { get; }
+
+    /// <summary>What may have been put down wrongly, where the figures disagree; reckoned only when it is asked for.</summary>
+    internal LikelySlips Likely => likely.Value;
 
     /// <summary>Whether the plate's arithmetic is that of an induction motor.</summary>
     internal bool IsInduction => Motor.Kind.Value == MotorKind.Induction;

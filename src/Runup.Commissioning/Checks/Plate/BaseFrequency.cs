@@ -24,7 +24,7 @@ internal sealed class BaseFrequency() : PlateCheck("plate.base-frequency")
         return new(Id, Severity.Blocker, Blocks, SlipBasis.Of(figures, wrong.SlipAsPrinted))
         {
             Title = "Frequency of the other column",
-            Explanation = $"{Said.Number(figures.Speed_rpm, 4)} rpm at {Said.Number(figures.Frequency_Hz)} Hz would turn {slip}; at {Said.Number(wrong.Other_Hz)} Hz it is {wrong.PoleCount} poles with {Said.Percent(wrong.Slip, 2)} slip, so the frequency is from the other column of the plate.",
+            Explanation = $"{Said.Number(figures.Speed_rpm, 4)} rpm at {Said.Number(figures.Frequency_Hz)} Hz would turn {slip}; at {Said.Number(wrong.Other_Hz)} Hz it is {wrong.PoleCount} poles with {Said.Percent(wrong.Slip, 2)} slip, so the frequency is from the other column of the plate.{context.Likely.Sentence}",
             Remedy = $"Enter the frequency of the column that the speed, voltage and current are from ({Said.Number(wrong.Other_Hz)} Hz): with the wrong one the motor gets {Said.Percent(wrong.Other_Hz / figures.Frequency_Hz, 2)} of its flux.",
             Value = figures.Frequency_Hz,
             Limit = wrong.Other_Hz,

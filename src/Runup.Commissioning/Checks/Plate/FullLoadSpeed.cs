@@ -36,7 +36,7 @@ internal sealed class FullLoadSpeed() : PlateCheck("plate.speed")
         return new(Id, Severity.Blocker, Blocks, SlipBasis.Of(figures, impossible.Slip))
         {
             Title = "No full-load speed of an induction motor",
-            Explanation = $"{Said.Number(figures.Speed_rpm, 4)} rpm does not go with a field of {Said.Number(field, 4)} rpm at {Said.Number(figures.Frequency_Hz)} Hz{meant}.",
+            Explanation = $"{Said.Number(figures.Speed_rpm, 4)} rpm does not go with a field of {Said.Number(field, 4)} rpm at {Said.Number(figures.Frequency_Hz)} Hz{meant}.{context.Likely.Sentence}",
             Remedy = "Read speed, frequency and poles from one column of the plate again.",
             Value = figures.Speed_rpm,
             Limit = field,

@@ -25,7 +25,7 @@ internal sealed class LinePhaseCurrent() : PlateCheck("plate.line-phase-current"
         return new(Id, slip.Basis.MayBlock ? Severity.Blocker : Severity.Caution, Blocks, slip.Basis)
         {
             Title = "Current of the phase or of the other connection",
-            Explanation = $"{Said.Number(figures.Current_A)} A at {Said.Number(figures.Voltage_V)} V is √3 too {(low ? "little" : "much")} for {Said.Kilowatts(figures.Output_W)}{column}: the line current in the connection in use should be near {Said.Number(meant)} A.",
+            Explanation = $"{Said.Number(figures.Current_A)} A at {Said.Number(figures.Voltage_V)} V is √3 too {(low ? "little" : "much")} for {Said.Kilowatts(figures.Output_W)}{column}: the line current in the connection in use should be near {Said.Number(meant)} A.{context.Likely.Sentence}",
             Remedy = low
                 ? "Enter the line current of the connection in use (in delta it is √3 times the current of a winding), not that of the winding or of the star column."
                 : "Enter the line current of the connection in use, not that of the delta column or a winding's current multiplied by √3.",

@@ -7,6 +7,9 @@ internal sealed record PlateFigures
 {
     internal const double WattsPerHorsepower = 745.69987158227022;
 
+    /// <summary>The metric horsepower, PS: 75 kgf·m/s.</summary>
+    internal const double WattsPerMetricHorsepower = 735.49875;
+
     internal required double Output_W { get; init; }
 
     internal required double Voltage_V { get; init; }

@@ -43,7 +43,7 @@ internal sealed class PoleNumber() : PlateCheck("plate.poles")
         return new(Id, Severity.Blocker, Blocks, SlipBasis.Of(figures, slipAsPrinted))
         {
             Title = "Poles and speed do not go together",
-            Explanation = $"{printed} poles at {Said.Number(figures.Frequency_Hz)} Hz have a field of {Said.Number(PlateFigures.Synchronous_rpm(figures.Frequency_Hz, printed), 4)} rpm, which does not go with {Said.Number(figures.Speed_rpm, 4)} rpm; {fitting} poles do, with {Said.Percent(Math.Max(slip, 0), 2)} slip{pairs}.",
+            Explanation = $"{printed} poles at {Said.Number(figures.Frequency_Hz)} Hz have a field of {Said.Number(PlateFigures.Synchronous_rpm(figures.Frequency_Hz, printed), 4)} rpm, which does not go with {Said.Number(figures.Speed_rpm, 4)} rpm; {fitting} poles do, with {Said.Percent(Math.Max(slip, 0), 2)} slip{pairs}.{context.Likely.Sentence}",
             Remedy = $"Enter {fitting} poles if speed and frequency are right, else correct those.",
             Value = printed,
             Limit = fitting,

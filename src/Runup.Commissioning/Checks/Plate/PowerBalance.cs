@@ -30,7 +30,7 @@ internal sealed class PowerBalance() : PlateCheck("plate.power-balance")
         return new(Id, gross && basis.MayBlock ? Severity.Blocker : Severity.Caution, Blocks, basis)
         {
             Title = "The plate's figures disagree",
-            Explanation = $"{Said.Kilowatts(figures.Output_W)} is {Said.Number(ratio)} times what {Said.Number(figures.Voltage_V)} V and {Said.Number(figures.Current_A)} A{known} would give{(hint is null ? string.Empty : "; " + hint)}: one of them was misread.",
+            Explanation = $"{Said.Kilowatts(figures.Output_W)} is {Said.Number(ratio)} times what {Said.Number(figures.Voltage_V)} V and {Said.Number(figures.Current_A)} A{known} would give{(hint is null ? string.Empty : "; " + hint)}: one of them was misread.{context.Likely.Sentence}",
             Remedy = "Read all of them from one column of the plate again; until then the output, voltage, speed and current are believed.",
             Value = ratio,
             Limit = 1 + (Math.Sign(ratio - 1) * PrintedMagnitudes.LargestDisagreement),

@@ -28,7 +28,7 @@ internal sealed class PowerUnit() : PlateCheck("plate.power-unit")
         return new(Id, slip.Basis.MayBlock ? Severity.Blocker : Severity.Caution, Blocks, slip.Basis)
         {
             Title = slip.Kind is MagnitudeSlip.HorsepowerAsKilowatts or MagnitudeSlip.KilowattsAsHorsepower ? "Horsepower and kilowatts mixed up" : "Unit of the output",
-            Explanation = $"{Said.Number(figures.Voltage_V)} V and {Said.Number(figures.Current_A)} A would mean η·cos φ = {Said.Number(figures.ImpliedProduct)} for {written}, {Said.Number(slip.Ratio)} times what it should be; for {meant} it is right, so the number was put down with the wrong unit.",
+            Explanation = $"{Said.Number(figures.Voltage_V)} V and {Said.Number(figures.Current_A)} A would mean η·cos φ = {Said.Number(figures.ImpliedProduct)} for {written}, {Said.Number(slip.Ratio)} times what it should be; for {meant} it is right, so the number was put down with the wrong unit.{context.Likely.Sentence}",
             Remedy = $"Look at the plate again: if it says {meant}, correct motor.plate.output.",
             Value = figures.Output_W / 1000,
             Limit = meant_W / 1000,

@@ -9,6 +9,7 @@ internal sealed record PowerWording(bool InHorsepower, double Number)
     private const double KilowattsPerHorsepower = PlateFigures.WattsPerHorsepower / 1000;
 
     private static readonly string[] HorsepowerUnits = ["hp", "ps", "cv"];
+    private static readonly string[] MetricUnits = ["ps", "cv"];
 
     /// <summary>The slip of having meant the other unit, and by what it makes the output too large.</summary>
     internal (MagnitudeSlip Kind, double Factor) OtherUnit => InHorsepower
@@ -30,9 +31,17 @@ internal sealed record PowerWording(bool InHorsepower, double Number)
     internal static PowerWording Of(Datum<ShaftPower> output)
     {
         var (kW, hp) = (output.Value.Watts / 1000, output.Value.Watts / PlateFigures.WattsPerHorsepower);
-        var inHorsepower = output.AsWritten is { } written
-            ? Array.Exists(HorsepowerUnits, unit => written.Contains(unit, StringComparison.OrdinalIgnoreCase))
-            : UsualMotors.IsHorsepowerRating(hp) && !UsualMotors.IsKilowattRating(kW);
+        if (IsWrittenIn(MetricUnits, output))
+        {
+            return new(true, output.Value.Watts / PlateFigures.WattsPerMetricHorsepower);
+        }
+
+        var inHorsepower = output.AsWritten is null
+            ? UsualMotors.IsHorsepowerRating(hp) && !UsualMotors.IsKilowattRating(kW)
+            : IsWrittenIn(HorsepowerUnits, output);
         return new(inHorsepower, inHorsepower ? hp : kW);
     }
+
+    private static bool IsWrittenIn(string[] units, Datum<ShaftPower> output) =>
+        output.AsWritten is { } written && Array.Exists(units, unit => written.Contains(unit, StringComparison.OrdinalIgnoreCase));
 }

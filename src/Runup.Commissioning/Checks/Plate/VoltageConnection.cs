@@ -44,8 +44,8 @@ internal sealed class VoltageConnection() : PlateCheck("plate.voltage-connection
         {
             Title = "Voltage and current from two columns of the plate",
             Explanation = suits
-                ? $"With {Said.Number(figures.Voltage_V)} V the output, current, power factor and efficiency disagree by {Said.Number(slip.Ratio)}; with {Said.Number(meant)} V, which the supply has, they agree: the voltage is from another column."
-                : $"At {Said.Number(figures.Voltage_V)} V a current of {Said.Number(figures.Current_A)} A is {Said.Number(1 / slip.Factor)} times what {Said.Kilowatts(figures.Output_W)} takes: voltage and current are from two columns of the plate.",
+                ? $"With {Said.Number(figures.Voltage_V)} V the output, current, power factor and efficiency disagree by {Said.Number(slip.Ratio)}; with {Said.Number(meant)} V, which the supply has, they agree: the voltage is from another column.{context.Likely.Sentence}"
+                : $"At {Said.Number(figures.Voltage_V)} V a current of {Said.Number(figures.Current_A)} A is {Said.Number(1 / slip.Factor)} times what {Said.Kilowatts(figures.Output_W)} takes: voltage and current are from two columns of the plate.{context.Likely.Sentence}",
             Remedy = "Enter voltage, current and connection of one and the same column: the one for the connection in the terminal box.",
             Value = figures.Voltage_V,
             Limit = meant,
