@@ -32,13 +32,21 @@ public static class YamlTree
         catch (Exception e) when (e is InvalidOperationException or ArgumentException or IndexOutOfRangeException or FormatException or OverflowException)
         {
             // The parser throws these on some malformed texts (found by mutation), without a place.
-            problems.Add(builder.Reached, FileProblem.WholeFile, "text that is not YAML", "indent what stands in braces or brackets, and put values with unusual characters in quotes");
+            var (at, found, wouldDo) = YamlBrackets.LeftOpenAbove(text, builder.Reached.Line)
+                ?? (builder.Reached, "text that is not YAML", "indent what stands in braces or brackets, and put values with unusual characters in quotes");
+            problems.Add(at, FileProblem.WholeFile, found, wouldDo);
             return null;
         }
         catch (YamlException e)
         {
             var (found, wouldDo) = YamlSyntax.Explain(e);
-            problems.Add(Within(text, e.Start), FileProblem.WholeFile, found, wouldDo);
+            var at = Within(text, e.Start);
+            if (YamlSyntax.IsOfBrackets(e) && YamlBrackets.LeftOpenAbove(text, at.Line) is { } open)
+            {
+                (at, found, wouldDo) = open;
+            }
+
+            problems.Add(at, FileProblem.WholeFile, found, wouldDo);
             return null;
         }
 

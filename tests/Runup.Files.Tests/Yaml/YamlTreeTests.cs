@@ -78,6 +78,17 @@ public sealed class YamlTreeTests
         problems.InOrder().ShouldContain(p => p.Key == key && p.Found == found, string.Join('\n', problems.InOrder()));
     }
 
+    [Theory]
+    [InlineData("a: 1\nl:\n  - {b: 1, c: {d: 2, e: 3}\n  - {b: 2}\n", "x.yaml:3:5 (file): a `{` that is not closed before line 4; close it, with commas between what is inside")]
+    [InlineData("l:\n  - {b: 1\n  - {b: 2}\n", "x.yaml:2:5 (file): a `{` that is not closed before line 3; close it, with commas between what is inside")]
+    [InlineData("l:\n  - {b: [1, 2}\n  - {b: 2}\n", "x.yaml:2:14 (file): a bracket or brace that is not closed; close it, with commas between what is inside")]
+    public void A_brace_left_open_is_told_on_its_own_line_and_not_on_the_next(string text, string expected)
+    {
+        var problems = new Problems("x.yaml");
+        YamlTree.Read(text, problems).ShouldBeNull();
+        problems.InOrder().ShouldHaveSingleItem().ToString().ShouldBe(expected);
+    }
+
     [Fact]
     public void Half_of_a_character_is_refused()
     {
