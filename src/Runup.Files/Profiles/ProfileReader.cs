@@ -55,7 +55,7 @@ public static class ProfileReader
         rows.SettleDefaults(sizes);
         var command = CommandReader.Read(file.Group("command"), rows);
         var readings = CommandReader.ReadReadings(file.Group("readings"), rows);
-        var trips = TripReader.Read(file.Group("trips"));
+        var trips = TripReader.Read(file.Group("trips"), readings.FirstOrDefault(r => r.Kind == ReadingKind.LastTrip)?.Parameter);
         var store = CommandReader.ReadStore(file.Group("store"), rows);
         file.Done();
         if (problems.Count > before)

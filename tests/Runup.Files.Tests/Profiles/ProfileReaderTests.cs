@@ -146,4 +146,13 @@ public sealed class ProfileReaderTests
         var text = Head.Replace(right, wrong, StringComparison.Ordinal) + "      - {number: 5, name: Voltage, unit: V, scale: 1, low: 100, high: 500, default: 400}\n";
         ProblemsOf(text).Select(p => p[(p.IndexOf(' ', StringComparison.Ordinal) + 1)..]).ShouldBe([expected]);
     }
+
+    [Theory]
+    [InlineData("70000: overcurrent", "trips.70000: the register of 1010 does not hold the code `70000`; the code as the drive gives it would do")]
+    [InlineData("0: overcurrent", "trips.0: the code 0, which is no trip; the code as the drive gives it would do")]
+    [InlineData("1: overcurrent, 01h: overvoltage", "trips.01h: the code `01h` stands twice, the other time written otherwise; keep one of the two")]
+    public void A_trip_code_that_the_drive_cannot_give_is_named(string codes, string expected) =>
+        Problems(
+            "- {number: 1010, name: Last trip, scale: 1, low: 0, high: 18, default: 0, access: read-only}",
+            $"readings: {{last-trip: 1010}}\ntrips: {{{codes}}}\n").Select(p => p[(p.IndexOf(' ', StringComparison.Ordinal) + 1)..]).ShouldBe([expected]);
 }
