@@ -48,7 +48,7 @@ public abstract record ModbusOutcome<T>
     public sealed record Malformed(ReplyFault Fault) : ModbusOutcome<T>
     {
         /// <inheritdoc />
-        public override string ToString() => $"the reply is malformed: {Fault}";
+        public override string ToString() => $"the reply is malformed: {ReplyFaultWords.Of(Fault)}";
     }
 
     /// <summary>The same ending with another answer.</summary>
