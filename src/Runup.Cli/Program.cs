@@ -26,6 +26,11 @@ internal static class Program
             Console.Error.WriteLine($"runup: {usage.Message.TrimEnd('.')}; `runup --help` lists the verbs, `runup VERB --help` what each takes");
             return (int)ExitStatus.BadInput;
         }
+        catch (DirectoryNotFoundException missing)
+        {
+            Console.Error.WriteLine($"runup: {missing.Message.TrimEnd('.')}; a folder that is there would do");
+            return (int)ExitStatus.BadInput;
+        }
         catch (IOException io)
         {
             Console.Error.WriteLine($"runup: {io.Message}");
@@ -33,7 +38,7 @@ internal static class Program
         }
         catch (UnauthorizedAccessException denied)
         {
-            Console.Error.WriteLine($"runup: {denied.Message}");
+            Console.Error.WriteLine($"runup: {denied.Message.TrimEnd('.')}; a place that this user may write to would do");
             return (int)ExitStatus.BadInput;
         }
 #pragma warning disable CA1031 // The last place that an error of ours can reach: a person gets one line, and the rest goes where they ask for it.

@@ -54,6 +54,32 @@ public sealed class HostileWireTests
         drive.Functions.ShouldNotContain(f => f == 6 || f == 16);
     }
 
+    [Fact]
+    public async Task What_a_drive_refuses_to_take_is_never_said_to_be_in_it()
+    {
+        using var scratch = new Scratch();
+        await using var drive = new HostileDrive(request => request[7] == 3
+            ? HostileDrive.Registers(request, _ => 0)
+            : HostileDrive.Reply(request, (byte)(request[7] | 0x80), 1));
+        var run = await RunupProgram.Call(scratch.Folder, ["enter", scratch.DemoJob(), "--link", drive.Link, .. Confirmed]);
+        run.Status.ShouldBe(1);
+        run.Output.ShouldContain("of them refused by the drive, 0 verified by read-back");
+        run.Output.ShouldContain("NOT PROVED to be in the drive");
+        run.Output.ShouldNotContain("all is in the drive");
+        run.Errors.ShouldNotContain("all is in the drive");
+        run.ShowsNoInsides();
+    }
+
+    [Fact]
+    public async Task What_is_wrong_with_a_reply_is_said_in_words()
+    {
+        using var scratch = new Scratch();
+        await using var drive = new HostileDrive(request => request[7] == 3 ? HostileDrive.Reply(request, 3, 2, 0) : HostileDrive.Reply(request, (byte)(request[7] | 0x80), 1));
+        var run = await RunupProgram.Call(scratch.Folder, "read", scratch.DemoJob(), "--link", drive.Link);
+        run.Status.ShouldBe(3);
+        run.Errors.ShouldContain("the reply is malformed: its byte count does not agree with the registers asked for");
+    }
+
     // Identification after the Modbus Application Protocol V1.1b3, clause 6.21, with an escape sequence in the vendor's name.
     [Fact]
     public async Task What_a_drive_says_it_is_moves_no_cursor()

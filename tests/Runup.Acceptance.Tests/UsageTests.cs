@@ -17,6 +17,10 @@ public sealed class UsageTests
     [InlineData("demo", "")]
     [InlineData("rehearse", "no-such-file.job.yaml", "--plot", "")]
     [InlineData("read", "no-such-file.job.yaml", "--link", "tcp://\u001b[31m/1")]
+    [InlineData("enter", "no-such-file.job.yaml", "--by-hand", "--confirm", "safe-torque-of-open")]
+    [InlineData("enter", "no-such-file.job.yaml", "--by-hand", "--confirm", "drive-is-on-again")]
+    [InlineData("new", "nowhere/at-all")]
+    [InlineData("rehearse", "no-such-file.job.yaml", "--plot", "nowhere/at-all.svg")]
     public async Task Wrong_usage_is_one_line_on_standard_error_and_status_2(params string[] arguments)
     {
         using var scratch = new Scratch();

@@ -17,9 +17,10 @@ internal static class EntryPage
 
         page.Line(byHand
             ? $"{report.Written.Count} set by hand, {report.VerifiedByEye.Count} verified by eye on the display{ReadBack(report)}, {report.Skipped.Count} showed their value already, {report.Failed.Count} not proved."
-            : $"{report.Written.Count} written, {report.Verified.Count} verified by read-back, {report.Skipped.Count} held their value already, {report.Failed.Count} not proved.");
+            : $"{report.Written.Count} written{Refused(report)}, {report.Verified.Count} verified by read-back, {report.Skipped.Count} held their value already, {report.Failed.Count} not proved.");
         page.Line(report.PowerCycle switch
         {
+            PowerCycleProof.Proved or PowerCycleProof.SeenByEye when report.Failed.Count > 0 => $"Looked at again after the drive had been off and on: {report.Failed.Count} of the sheet {(report.Failed.Count == 1 ? "is" : "are")} NOT PROVED to stand there.",
             PowerCycleProof.Proved => "All were read again after the drive had been off and on: it keeps them.",
             PowerCycleProof.SeenByEye => "After the drive had been off and on, what was set was seen on its display again: by eye, not read back.",
             PowerCycleProof.NotNeeded => "Nothing had to be written.",
@@ -55,10 +56,14 @@ internal static class EntryPage
         EntryEnding.Finished => null,
         EntryEnding.RefusedForSafety refused => $"refused: {refused.Why}",
         EntryEnding.LinkFailed failed => $"the link failed: {failed.Why}; call again to go on",
+        EntryEnding.AwaitsPowerCycle awaits when report.Failed.Count > 0 => $"{report.Failed.Count} of the sheet {(report.Failed.Count == 1 ? "is" : "are")} NOT PROVED to be in the drive, and the rest is not yet proved after power-off: {awaits.Why}; call again to go on",
         EntryEnding.AwaitsPowerCycle awaits => $"all is in the drive, and not yet proved after power-off: {awaits.Why}; call again to go on",
         EntryEnding.Interrupted => "stopped before its end; all so far is kept, call again to go on",
         _ => throw new InvalidOperationException("The set of endings is closed."),
     };
+
+    private static string Refused(EntryReport report) =>
+        report.Failed.Count(f => f.Outcome is WriteOutcome.Refused) is > 0 and var refused ? $", {refused} of them refused by the drive" : "";
 
     private static string ReadBack(EntryReport report) => report.Verified.Count > 0 ? $", {report.Verified.Count} by an earlier read-back" : "";
 

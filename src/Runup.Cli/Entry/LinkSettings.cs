@@ -7,6 +7,10 @@ namespace Runup.Cli.Entry;
 /// <summary>What the verbs take that enter, read and restore, over a link or by hand.</summary>
 internal sealed class LinkSettings : AtDriveSettings
 {
+    // A misspelt one would be asked for at a moment when nobody is there to answer; that the drive is on again nobody knows beforehand.
+    private static readonly string[] Nameable =
+        ["safe-torque-off-open-or-motor-isolated", "no-run-command-pending", "power-cycle", "told-to-keep"];
+
     [CommandOption("--by-hand")]
     [Description("Without a link: a person reads and sets the drive's own display, asked about one parameter after another")]
     public bool ByHand { get; set; }
@@ -26,6 +30,7 @@ internal sealed class LinkSettings : AtDriveSettings
     public override ValidationResult Validate() => this switch
     {
         { ByHand: true, Link: not null } => ValidationResult.Error("--link and --by-hand are two ways to the drive; one of them would do"),
+        _ when Confirmed.FirstOrDefault(c => !Nameable.Contains(c, StringComparer.Ordinal)) is { } unknown => ValidationResult.Error($"--confirm {unknown} names nothing that is asked for; one of these would do: {string.Join(", ", Nameable)}"),
         { ByHand: false, All: true } => ValidationResult.Error("--all goes with --by-hand; over a link all is read anyway"),
         _ => ValidationResult.Success(),
     };
