@@ -135,6 +135,15 @@ public sealed partial class HandoverReportTests
     }
 
     [Fact]
+    public void A_drive_that_was_put_back_is_not_told_to_have_forgotten()
+    {
+        var model = HandoverModel.Of(ExampleHandover.Sources(ExampleRecord.PutBack(), ExampleHandover.Clean));
+
+        model.Open.Select(p => p.Subject).ShouldNotContain("Kept without power");
+        model.Open.Single(p => p.Subject == "Another sheet").Words.ShouldStartWith("What was entered last is not this sheet: the drive was put back to as found, or the job was changed since. Not as this sheet asks: 106 ");
+    }
+
+    [Fact]
     public void Ten_thousand_characters_of_a_note_stay_within_the_page()
     {
         var model = ExampleHandover.Whole(new string('W', 10_000));

@@ -3,6 +3,7 @@ using Runup.Commissioning.Checks.Drive;
 using Runup.Commissioning.Checks.Machine;
 using Runup.Commissioning.Checks.Motor;
 using Runup.Commissioning.Checks.Plate;
+using Runup.Commissioning.Checks.Supply;
 
 namespace Runup.Commissioning.Checks;
 
@@ -23,7 +24,7 @@ public static class CheckList
         new DriveVoltage(), new SinglePhaseInput(), new DriveCurrent(), new SizeByPower(), new Overload(), new Ambient(), new Altitude(), new Switching(), new ShortCircuitRating(),
         new Breakaway(), new TorqueRange(), new RunUp(), new Stop(), new BrakingNeeded(), new ResistorFits(), new RmsTorque(), new LowSpeedCooling(),
         new Overspeed(), new CriticalSpeed(), new Overhauling(), new Hoist(),
-        new FieldWeakening(), new EightySevenHertz(), new Boost(), new OverloadClass(), new ExplosiveAtmosphere(),
+        new FieldWeakening(), new EightySevenHertz(), new Boost(), new OverloadClass(), new ExplosiveAtmosphere(), new ResidualCurrent(),
         new Restart(), new BusLoss(), new RunSource(), new Direction(), new AnalogueScaling(), new SeveralMotors(),
     ];
 

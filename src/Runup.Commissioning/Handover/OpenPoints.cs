@@ -1,4 +1,5 @@
 using System.Globalization;
+using Runup.Commissioning.Entry;
 using Runup.Commissioning.Plan;
 using Runup.Profiles;
 
@@ -19,7 +20,7 @@ internal static class OpenPoints
     [
         .. FindingPoints.Of(sources.Checks, story),
         .. JobFile(sources, story),
-        .. Entry(story.Entry, parameters),
+        .. Entry(story.Entry, parameters, EntrySheet.From(sources.Sheet).Sha256),
         .. ByEye(story.Entry, parameters),
         .. Parameters(parameters),
         .. Settings(sources.Plan, sources.Sheet),
@@ -35,7 +36,7 @@ internal static class OpenPoints
         }
     }
 
-    private static IEnumerable<OpenPoint> Entry(EntryStory entry, IReadOnlyList<ParameterRow> parameters)
+    private static IEnumerable<OpenPoint> Entry(EntryStory entry, IReadOnlyList<ParameterRow> parameters, string sheetSha256)
     {
         if (entry.Begun is null)
         {
@@ -51,7 +52,10 @@ internal static class OpenPoints
         }
         else if (parameters.Where(p => p.IsKept == false).ToList() is { Count: > 0 } lost)
         {
-            yield return new("Kept without power", $"After the drive was off and on these were not as the sheet asks: {string.Join(", ", lost.Select(p => $"{p.Number} {p.Name}"))}.");
+            var names = string.Join(", ", lost.Select(p => $"{p.Number} {p.Name}"));
+            yield return string.Equals(entry.SheetSha256, sheetSha256, StringComparison.OrdinalIgnoreCase)
+                ? new("Kept without power", $"After the drive was off and on these were not as the sheet asks: {names}.")
+                : new("Another sheet", $"What was entered last is not this sheet: the drive was put back to as found, or the job was changed since. Not as this sheet asks: {names}.");
         }
     }
 

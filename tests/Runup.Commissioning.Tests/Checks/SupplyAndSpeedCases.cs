@@ -29,6 +29,24 @@ public sealed class SupplyAndSpeedCases
         }
     }
 
+    [Theory]
+    [InlineData(3, "B", 300, typeof(CheckResult.Satisfied))]
+    [InlineData(3, "A", 300, typeof(CheckResult.Violated))]
+    [InlineData(3, null, 300, typeof(CheckResult.Undecided))]
+    [InlineData(3, "B", 30, typeof(CheckResult.Violated))]
+    [InlineData(1, "AC", 300, typeof(CheckResult.Violated))]
+    [InlineData(1, "A", 300, typeof(CheckResult.Undecided))]
+    public void A_residual_current_device_must_see_what_a_rectifier_makes_and_stand_what_a_filter_leaks(int phases, string? type, double rating_mA, Type answer)
+    {
+        var device = new ResidualCurrentDeviceSurvey(new(LineCurrent.FromAmperes(rating_mA / 1000)), type is null ? null : new(type));
+        var job = Jobs.Pump() with { Supply = Jobs.Pump().Supply with { Phases = new(phases), Filter = new(true), ResidualCurrentDevice = device } };
+
+        var result = job.Judge().Of("supply.residual-current");
+
+        result.ShouldBeOfType(answer);
+        (result as CheckResult.Violated)?.Severity.ShouldBe(Severity.Caution);
+    }
+
     [Fact]
     public void A_supply_of_one_phase_counts_with_its_own_voltage()
     {

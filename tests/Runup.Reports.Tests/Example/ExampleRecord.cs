@@ -72,6 +72,19 @@ internal sealed class ExampleRecord
         Add(new RecordBody.EntryEnded(Lines.Count, new Dictionary<string, string>(StringComparer.Ordinal), ProvedAfterPowerCycle: true));
     }
 
+    /// <summary>Entered, and then put back to as found, proved after power-off.</summary>
+    public static IReadOnlyList<Recorded> PutBack()
+    {
+        var record = new ExampleRecord();
+        record.Entered();
+        var found = ParameterValues.Defaults(ExampleDrive.Tern, ExampleDrive.Size);
+        record.Add(new RecordBody.EntryBegun(new string('8', 64), [.. Lines.Select(l => l.Parameter!.Number)], Resumed: false));
+        record.Add(new RecordBody.PowerCycleSeen(), 30);
+        record.Read("after-power-cycle", found);
+        record.Add(new RecordBody.EntryEnded(Lines.Count, new Dictionary<string, string>(StringComparer.Ordinal), ProvedAfterPowerCycle: true));
+        return record.All;
+    }
+
     public void Write(SheetLine line, bool refused = false)
     {
         var before = line.Parameter!.DefaultRaw(ExampleDrive.Size);
