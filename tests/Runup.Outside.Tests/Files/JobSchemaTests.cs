@@ -19,7 +19,7 @@ public sealed class JobSchemaTests
             Path.Combine(root, "docs", "formats", "job-file.md"))).ShouldNotBeNull();
         run.Status.ShouldBe(0, run.Errors);
         using var said = JsonDocument.Parse(run.Output);
-        said.RootElement.GetProperty("jobs").GetRawText().ShouldBe("[[], []]");
+        said.RootElement.GetProperty("jobs").GetRawText().ShouldBe("[[], [], []]");
         said.RootElement.GetProperty("variant").GetRawText().ShouldBe("[]");
         var refused = said.RootElement.GetProperty("refused").EnumerateObject().ToList();
         refused.Count.ShouldBe(11);

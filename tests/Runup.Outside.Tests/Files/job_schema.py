@@ -19,7 +19,7 @@ said = {"jobs": [[e.message for e in validator.iter_errors(job)] for job in jobs
 
 
 def refused(name, change):
-    job = copy.deepcopy(jobs[1])
+    job = copy.deepcopy(jobs[-1])
     change(job)
     said["refused"][name] = not validator.is_valid(job)
 
@@ -35,7 +35,7 @@ refused("a hoist without its mass", lambda j: j["machine"].update(load="hoisting
 refused("an unknown origin", lambda j: j["machine"]["torque"].update({"from": "dreamt"}))
 refused("another format", lambda j: j.update(runup=2))
 refused("two phases", lambda j: j["supply"].update(phases=2))
-accepted = copy.deepcopy(jobs[1])
+accepted = copy.deepcopy(jobs[-1])
 accepted["supply"]["phases"] = 3
 accepted["bus"] = "none"
 accepted["cable"] = None
