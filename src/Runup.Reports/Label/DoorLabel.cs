@@ -52,7 +52,7 @@ public static class DoorLabel
         Line(ref y, 3.2, model.Title ?? string.Empty, 4.4);
         y += 1;
         Line(ref y, 3.2, string.Create(CultureInfo.InvariantCulture, $"handed over {model.WrittenAt:yyyy-MM-dd}"), 4.4);
-        Line(ref y, 2.6, model.Open.Count == 0 ? "open restrictions: none known" : string.Create(CultureInfo.InvariantCulture, $"OPEN RESTRICTIONS: {model.Open.Count}"), 4, bold: model.Open.Count > 0);
+        Line(ref y, 2.6, model.Open.Count == 0 ? "nothing open is known" : string.Create(CultureInfo.InvariantCulture, $"OPEN RESTRICTIONS: {model.Open.Count}"), 4, bold: model.Open.Count > 0);
         y = Height - 12.2;
         Line(ref y, 2.4, "restore file, record:", 3.2);
         Line(ref y, 2.8, Short(model.Restore?.Checksum), 3.6, code: true);
