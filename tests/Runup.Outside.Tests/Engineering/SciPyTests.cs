@@ -21,7 +21,7 @@ public sealed class SciPyTests
     {
         var python = await PythonAsync();
         Assert.SkipUnless(python is not null, "SciPy is not installed: apt-get install python3-scipy");
-        var cases = Gen.Sample(AnyMotor, Motors, 50).Concat(PublishedMotors.Motors.Rows.Keys.Select(id => new Case(PublishedMotors.Circuit(id), 0.03, 1))).ToList();
+        var cases = Gen.Sample(AnyMotor, Motors, 50).Append(TwoHumps).Concat(PublishedMotors.Motors.Rows.Keys.Select(id => new Case(PublishedMotors.Circuit(id), 0.03, 1))).ToList();
         var file = Path.GetTempFileName();
         try
         {
@@ -40,6 +40,24 @@ public sealed class SciPyTests
             File.Delete(file);
         }
     }
+
+    /// <summary>Two humps of torque, at slips of 4 % and 84 %, nearly as high as one another.</summary>
+    private static Case TwoHumps => new(
+        new EquivalentCircuit
+        {
+            StatorResistance = Resistance.FromOhms(1.62024),
+            StatorLeakage = Reactance.FromOhms(0.606373),
+            Magnetizing = Reactance.FromOhms(130.545),
+            CoreLoss = Resistance.FromOhms(1311.34),
+            RotorLeakage = Reactance.FromOhms(4.25525),
+            RotorResistance = Resistance.FromOhms(0.178133),
+            SecondCage = new RotorCage(Resistance.FromOhms(2.79192), Reactance.FromOhms(2.16337)),
+            RatedFrequency = ElectricalFrequency.FromHertz(50),
+            RatedVoltage = LineVoltage.FromVolts(400),
+            Poles = PoleCount.FromPoles(12),
+        },
+        -0.6438275229447066,
+        0.92);
 
     private static void Agrees(Case motor, JsonElement answer)
     {
