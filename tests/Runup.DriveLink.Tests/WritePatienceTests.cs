@@ -21,10 +21,10 @@ public sealed class WritePatienceTests
     public async Task After_a_lost_reply_it_waits_four_times_the_slowest_that_was_heard()
     {
         var patience = new WritePatience(time);
-        await patience.Heard(Reading(TimeSpan.FromMilliseconds(60)));
+        await Read(patience, TimeSpan.FromMilliseconds(60));
         await Write(patience, answered: false);
         await Write(patience, answered: false);
-        await patience.Heard(Reading(TimeSpan.FromMilliseconds(90)));
+        await Read(patience, TimeSpan.FromMilliseconds(90));
         await Write(patience, answered: false);
         waits.ShouldBe([null, TimeSpan.FromMilliseconds(240), TimeSpan.FromMilliseconds(360)]);
     }
@@ -35,7 +35,7 @@ public sealed class WritePatienceTests
         var patience = new WritePatience(time);
         await Write(patience, answered: false);
         await Write(patience, answered: false);
-        await patience.Heard(Reading(TimeSpan.FromMilliseconds(700)));
+        await Read(patience, TimeSpan.FromMilliseconds(700));
         await Write(patience, answered: false);
         waits.ShouldBe([null, TimeSpan.FromMilliseconds(100), TimeSpan.FromSeconds(1)]);
     }
@@ -49,11 +49,13 @@ public sealed class WritePatienceTests
         waits[1].ShouldBe(TimeSpan.FromSeconds(5));
     }
 
-    private async Task<ModbusOutcome<int>> Reading(TimeSpan takes)
+    private async Task Read(WritePatience patience, TimeSpan takes)
     {
-        await Task.Yield();
+        var reply = new TaskCompletionSource<ModbusOutcome<int>>();
+        var heard = patience.Heard(reply.Task);
         time.Advance(takes);
-        return new ModbusOutcome<int>.Answered(1);
+        reply.SetResult(new ModbusOutcome<int>.Answered(1));
+        await heard;
     }
 
     private Task Write(WritePatience patience, bool answered, TimeSpan? asked = null) => patience.Over(asked, wait =>
