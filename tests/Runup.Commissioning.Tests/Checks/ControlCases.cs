@@ -62,6 +62,28 @@ public sealed class ControlCases
         (job.Judge().Of("control.analogue-scaling") is CheckResult.Violated).ShouldBe(severity is not null);
     }
 
+    [Theory]
+    [InlineData("4..20 mA", "stop", null)]
+    [InlineData("4..20 mA", "fixed", null)]
+    [InlineData("4..20 mA", null, Severity.Note)]
+    [InlineData("4..20 mA", "hold", Severity.Caution)]
+    [InlineData("4..20 mA", "off", Severity.Caution)]
+    [InlineData("0..10 V", "hold", null)]
+    public void A_signal_with_a_live_zero_is_watched_for_a_broken_wire(string signal, string? onLoss, Severity? severity)
+    {
+        var job = Jobs.Pump() with
+        {
+            Control = new()
+            {
+                RunFrom = new("terminals"),
+                ReferenceFrom = new("analogue-1"),
+                Analogue1 = new(new(signal), new(ElectricalFrequency.FromHertz(0)), new(ElectricalFrequency.FromHertz(50)), onLoss is null ? null : new(onLoss)),
+            },
+        };
+        (job.Judge().Of("control.analogue-scaling") as CheckResult.Violated)?.Severity.ShouldBe(severity!.Value);
+        (job.Judge().Of("control.analogue-scaling") is CheckResult.Violated).ShouldBe(severity is not null);
+    }
+
     [Fact]
     public void A_cycle_that_runs_backwards_where_only_forward_is_permitted()
     {

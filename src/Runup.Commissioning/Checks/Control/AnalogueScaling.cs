@@ -43,13 +43,28 @@ internal sealed class AnalogueScaling() : Check("control.analogue-scaling", Stag
         };
     }
 
-    private CheckResult.Violated? Loss(string source, string signal, string? onLoss) =>
-        signal.StartsWith('4') && onLoss is null
-            ? new(Id, Severity.Note, Blocks, new Basis.CommonPractice("a 4 to 20 mA signal is watched for a broken wire"))
-            {
-                Title = "Nothing said of a broken wire",
-                Explanation = "A 4 to 20 mA signal can be watched, and the job does not say what a lost one does.",
-                Remedy = $"Set control.{source}.on-loss (stop, hold or fixed).",
-            }
-            : null;
+    private CheckResult.Violated? Loss(string source, string signal, string? onLoss) => (signal.StartsWith('4'), onLoss) switch
+    {
+        (true, null) => new(Id, Severity.Note, Blocks, Watched)
+        {
+            Title = "Nothing said of a broken wire",
+            Explanation = "A 4 to 20 mA signal can be watched, and the job does not say what a lost one does.",
+            Remedy = $"Set control.{source}.on-loss (stop, hold or fixed).",
+        },
+        (true, "hold") => new(Id, Severity.Caution, Blocks, Watched)
+        {
+            Title = "Keeps its speed when the signal is lost",
+            Explanation = "With a broken wire the machine runs on at the last speed, and nothing but its run command stops it.",
+            Remedy = "Stop, unless the process forbids it; then a relay or the bus must tell of the loss. Pull the wire at the first run and see what it does.",
+        },
+        (true, "off") => new(Id, Severity.Caution, Blocks, Watched)
+        {
+            Title = "A lost signal is not watched",
+            Explanation = "With a broken wire 4 to 20 mA reads as less than nothing: the drive goes to its lowest frequency and reports no fault.",
+            Remedy = $"Set control.{source}.on-loss (stop, hold or fixed), unless somebody else watches the signal.",
+        },
+        _ => null,
+    };
+
+    private static Basis.CommonPractice Watched => new("a 4 to 20 mA signal is watched for a broken wire");
 }

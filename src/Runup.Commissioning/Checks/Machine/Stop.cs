@@ -31,7 +31,7 @@ internal sealed class Stop() : Check("machine.deceleration", Stage.Coupled)
         var (shortest, ramp) = (stops.Shortest.Seconds, stops.ShortestRamp.Seconds);
         if (asked >= ramp * (1 - Tolerance))
         {
-            return Fine($"{Said.Number(asked)} s asked for, {Said.Number(shortest)} s possible");
+            return Fine($"{Said.Number(asked)} s asked for; a constant rate needs {Said.Number(ramp)} s, at the limit all the way {Said.Number(shortest)} s would do");
         }
 
         var resistor = context.Job.Drive.BrakingResistor is not null;
@@ -41,7 +41,7 @@ internal sealed class Stop() : Check("machine.deceleration", Stage.Coupled)
             Title = tooShort ? "Ramp down too short" : "Ramp down is stretched for a part",
             Explanation = tooShort
                 ? $"{Said.Number(asked)} s are asked for, but {(resistor ? "losses, load and resistor" : "losses and load")} bring it to a stop in {Said.Number(shortest)} s at the earliest: the DC bus rises until the drive stretches the ramp or trips."
-                : $"{Said.Number(asked)} s are asked for; a constant rate would lift the DC bus on the way unless it takes {Said.Number(ramp)} s, so the drive stretches it there.",
+                : $"{Said.Number(asked)} s are asked for; a constant rate would lift the DC bus on the way unless it takes {Said.Number(ramp)} s, so the drive stretches it there. At the limit all the way the stop takes {Said.Number(shortest)} s.",
             Remedy = resistor
                 ? $"A ramp of {Said.Number(KeyedRamp.After(stops.ShortestRamp))} s or longer, or a resistor for more power."
                 : $"A ramp of {Said.Number(KeyedRamp.After(stops.ShortestRamp))} s or longer, coasting, or a braking resistor (machine.braking-needed).",
