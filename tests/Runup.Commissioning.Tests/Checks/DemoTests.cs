@@ -41,7 +41,7 @@ public sealed class DemoTests
     // What a drives engineer would say of the sets, beyond "it fits".
     [Theory]
     [InlineData("swp-101.job.yaml")]
-    [InlineData("ab-201.job.yaml", "plate.voltage-connection")]
+    [InlineData("ab-201.job.yaml", "plate.voltage-connection", "control.analogue-scaling")]
     [InlineData("fs-301.job.yaml")]
     [InlineData("df-401.job.yaml", "machine.low-speed-cooling")]
     [InlineData("gh-501.job.yaml", "machine.hoist", "machine.overhauling")]
