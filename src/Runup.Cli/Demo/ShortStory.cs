@@ -19,6 +19,7 @@ internal sealed class ShortStory(LoadedJob job) : IDemoStory
 {
     private readonly List<(string What, string Words)> told = [];
     private readonly List<StepReport> steps = [];
+    private CheckReport? surveyed;
     private FirstRunPlan? plan;
 
     /// <summary>The block.</summary>
@@ -28,14 +29,17 @@ internal sealed class ShortStory(LoadedJob job) : IDemoStory
         page.Table([new(""), new("", Whole: false)], told.Select(t => (IReadOnlyList<string>)[t.What, t.Words]));
     }
 
-    public void Surveyed(CheckReport report)
-    {
-        var found = report.Findings.Where(f => f.Severity != Severity.Note).Select(Words).ToList();
-        Tell("As first surveyed", found.Count == 0 ? "nothing against it" : $"{string.Join("; ", found)}. Since corrected in the job file.");
-    }
+    public void Surveyed(CheckReport report) => surveyed = report;
 
     public void Checked(LoadedJob of, CheckReport report)
     {
+        if (surveyed is not null)
+        {
+            var left = report.Findings.Select(f => f.Id).ToHashSet(StringComparer.Ordinal);
+            var corrected = surveyed.Findings.Where(f => f.Severity != Severity.Note && !left.Contains(f.Id)).Select(Words).ToList();
+            Tell("As first surveyed", corrected.Count == 0 ? "nothing that was corrected since" : $"{string.Join("; ", corrected)}. Since corrected in the job file.");
+        }
+
         if (DemoSite.Shows(of.Job.Tag) is var (what, check) && report.Results.FirstOrDefault(r => string.Equals(r.Id, check, StringComparison.Ordinal)) is { } result)
         {
             Tell("The question", what);
