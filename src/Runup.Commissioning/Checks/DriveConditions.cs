@@ -40,9 +40,9 @@ public sealed record DriveConditions
         var switching = job.Drive.SwitchingFrequency?.Value ?? Assumed(
             FullCurrentFrequency(rating), "switching frequency", f => $"{Said.Number(f.Hertz / 1000)} kHz", "highest at which the drive has its full current, drive profile", assumptions);
         var ambient = job.Place.Ambient?.Value ?? Assumed(
-            rating.AmbientDerating.FullUpTo, "ambient temperature", t => $"{Said.Number(t.Celsius)} °C", "highest at which the drive has its full current, drive profile", assumptions);
+            rating.AmbientDerating.FullUpTo, "ambient temperature", t => Said.Celsius(t.Celsius), "highest at which the drive has its full current, drive profile", assumptions);
         var altitude = job.Place.Altitude?.Value ?? Assumed(
-            rating.AltitudeDerating.FullUpTo, "altitude", h => $"{Said.Number(h.Metres)} m", "highest at which the drive has its full current, drive profile", assumptions);
+            rating.AltitudeDerating.FullUpTo, "altitude", h => Said.Metres(h.Metres), "highest at which the drive has its full current, drive profile", assumptions);
         var derated = DeratedCurrent.Of(rating, cycle, switching, ambient, altitude);
         var continuous = derated is DeratedCurrent.Permitted permitted ? permitted.Current : AtNearestPermitted(rating, cycle, switching, ambient, altitude);
         var overload_A = continuous.Amperes * cycle.Overload.Ratio;

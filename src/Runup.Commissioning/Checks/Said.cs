@@ -1,4 +1,5 @@
 using System.Globalization;
+using Runup.Quantities;
 
 namespace Runup.Commissioning.Checks;
 
@@ -22,6 +23,17 @@ internal static class Said
 
     /// <summary>Watts in kW.</summary>
     internal static string Kilowatts(double watts, int digits = 3) => $"{Number(watts / 1000, digits)} kW";
+
+    /// <summary>A torque in N·m, and in the units of the United States in brackets.</summary>
+    internal static string Torque(double newtonMetres) => $"{Number(newtonMetres)} N·m ({UnitedStates(Dimension.Torque, newtonMetres)})";
+
+    /// <summary>A temperature in °C, and in °F in brackets.</summary>
+    internal static string Celsius(double celsius) => $"{Number(celsius)} °C ({UnitedStates(Dimension.Temperature, Temperature.FromCelsius(celsius).Si)})";
+
+    /// <summary>A length or a height in m, and in feet in brackets.</summary>
+    internal static string Metres(double metres) => $"{Number(metres, 4)} m ({UnitedStates(Dimension.Length, metres)})";
+
+    private static string UnitedStates(Dimension dimension, double si) => QuantityText.Write(dimension, si, UnitSystem.UnitedStates, 3);
 
     /// <summary>Words joined as in speech.</summary>
     internal static string List(IReadOnlyList<string> words) => words.Count switch

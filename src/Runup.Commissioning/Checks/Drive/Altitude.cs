@@ -9,10 +9,10 @@ internal sealed class Altitude() : Check("drive.altitude", Stage.Coupled)
         var derating = context.Rating.AltitudeDerating;
         if (context.Job.Place.Altitude?.Value is not { } altitude)
         {
-            return Unknown("the altitude of the site (place.altitude)", $"the drive's current above {Said.Number(derating.FullUpTo.Metres)} m");
+            return Unknown("the altitude of the site (place.altitude)", $"the drive's current above {Said.Metres(derating.FullUpTo.Metres)}");
         }
 
         return Derated.Judge(this, altitude.Metres, derating.FullUpTo.Metres, derating.Highest.Metres, derating.LossPerSi, "m", new(
-            "altitude", "Altitude", "Count with the lower current, or a larger size.", "Ask the maker: clearances and cooling are not made for it."));
+            "altitude", "Altitude", "Count with the lower current, or a larger size.", "Ask the maker: clearances and cooling are not made for it.", Said.Metres));
     }
 }

@@ -5,7 +5,8 @@ namespace Runup.Commissioning.Checks.Drive;
 /// <param name="Title">Its title.</param>
 /// <param name="RemedyDerated">What to do about the lower current.</param>
 /// <param name="RemedyForbidden">What to do beyond the highest permitted.</param>
-internal sealed record DeratingWords(string Figure, string Title, string RemedyDerated, string RemedyForbidden);
+/// <param name="Said">A value with its unit, for readers of either habit.</param>
+internal sealed record DeratingWords(string Figure, string Title, string RemedyDerated, string RemedyForbidden, Func<double, string> Said);
 
 /// <summary>A condition that costs the drive current, up to a highest permitted value.</summary>
 internal static class Derated
@@ -14,7 +15,7 @@ internal static class Derated
     {
         if (value <= fullUpTo)
         {
-            return new CheckResult.Satisfied(check.Id, $"{Said.Number(value)} {unit}, full current up to {Said.Number(fullUpTo)} {unit}");
+            return new CheckResult.Satisfied(check.Id, $"{words.Said(value)}, full current up to {words.Said(fullUpTo)}");
         }
 
         var forbidden = value > highest;
@@ -23,8 +24,8 @@ internal static class Derated
         {
             Title = forbidden ? $"{words.Title} beyond what the drive permits" : $"{words.Title} costs current",
             Explanation = forbidden
-                ? $"{Said.Number(value)} {unit} is beyond the {Said.Number(highest)} {unit} that the maker permits."
-                : $"At {Said.Number(value)} {unit} the drive has {Said.Percent(left)} of its current; full current ends at {Said.Number(fullUpTo)} {unit}.",
+                ? $"{words.Said(value)} is beyond the {words.Said(highest)} that the maker permits."
+                : $"At {words.Said(value)} the drive has {Said.Percent(left)} of its current; full current ends at {words.Said(fullUpTo)}.",
             Remedy = forbidden ? words.RemedyForbidden : words.RemedyDerated,
             Value = value,
             Limit = forbidden ? highest : fullUpTo,

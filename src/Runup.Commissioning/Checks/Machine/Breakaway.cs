@@ -31,7 +31,7 @@ internal sealed class Breakaway() : Check("machine.breakaway", Stage.Coupled)
         }
 
         return stated
-            ? Fine($"{Said.Number(needed.NewtonMetres)} N·m at the motor's shaft of the {Said.Number(available.NewtonMetres)} N·m that it has at {Said.Number(context.Meant.CurrentLimit.Amperes)} A")
+            ? Fine($"{Said.Torque(needed.NewtonMetres)} at the motor's shaft of the {Said.Torque(available.NewtonMetres)} that it has at {Said.Number(context.Meant.CurrentLimit.Amperes)} A")
             : Unknown("the torque to break it away (machine.breakaway-torque); it starts if it needs no more than its running torque", "whether it starts, and how much torque boost it needs");
     }
 
@@ -51,7 +51,7 @@ internal sealed class Breakaway() : Check("machine.breakaway", Stage.Coupled)
         new(Id, Severity.Blocker, Blocks, new Basis.Physics("torque at standstill from the motor's circuit at the drive's current limit"))
         {
             Title = "It will not break away",
-            Explanation = $"The machine needs {Said.Number(needed)} N·m at the motor's shaft to start, and motor and drive have {Said.Number(available)} N·m at the limit of {Said.Number(context.Meant.CurrentLimit.Amperes)} A: it would stand in current limit.",
+            Explanation = $"The machine needs {Said.Torque(needed)} at the motor's shaft to start, and motor and drive have {Said.Torque(available)} at the limit of {Said.Number(context.Meant.CurrentLimit.Amperes)} A: it would stand in current limit.",
             Remedy = "A drive with more overload current (heavy rating or a larger size), a larger motor or gear ratio, or a start without load.",
             Value = needed,
             Limit = available,

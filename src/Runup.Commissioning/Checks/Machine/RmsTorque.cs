@@ -32,14 +32,14 @@ internal sealed class RmsTorque() : Check("machine.rms-torque", Stage.Coupled)
         var withFanAtRest = Cooling.HasOwnFan(context.Job) == true ? rms : DutyAtMotor.RmsTorque(context, DutyAtMotor.FanOnShaftAtRest)!.Value;
         return withFanAtRest.NewtonMetres > rated * Rounding
             ? Finding(withFanAtRest.NewtonMetres, rated, Severity.Caution, new Basis.CommonPractice("a rest with the fan on the shaft counts a third"), " when rests cool little")
-            : Fine($"{Said.Number(rms.NewtonMetres)} N·m over the cycle of the motor's {Said.Number(rated)} N·m");
+            : Fine($"{Said.Torque(rms.NewtonMetres)} over the cycle of the motor's {Said.Torque(rated)}");
     }
 
     private CheckResult.Violated Finding(double rms, double rated, Severity severity, Basis basis, string when) =>
         new(Id, severity, Blocks, basis)
         {
             Title = "The duty cycle overheats the motor",
-            Explanation = $"Over the cycle the motor gives {Said.Number(rms)} N·m in the mean of squares{when}, more than its {Said.Number(rated)} N·m.",
+            Explanation = $"Over the cycle the motor gives {Said.Torque(rms)} in the mean of squares{when}, more than its {Said.Torque(rated)}.",
             Remedy = "Longer pauses, less torque, a separate fan, or a larger motor.",
             Value = rms,
             Limit = rated,

@@ -55,7 +55,7 @@ internal sealed class Stop() : Check("machine.deceleration", Stage.Coupled)
         new(Id, Severity.Blocker, Blocks, new Basis.Physics("the load drives harder than losses and braking take"))
         {
             Title = "The load runs away",
-            Explanation = $"At {Said.Number(away.At.Rpm)} rpm the load drives on harder than the motor can brake ({Said.Number(-away.Braking.NewtonMetres)} N·m without lifting the DC bus).",
+            Explanation = $"At {Said.Number(away.At.Rpm)} rpm the load drives on harder than the motor can brake ({Said.Torque(-away.Braking.NewtonMetres)} without lifting the DC bus).",
             Remedy = "A braking resistor sized for the load, or a larger drive.",
             Value = null,
             Limit = null,

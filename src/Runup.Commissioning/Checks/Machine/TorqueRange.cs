@@ -60,7 +60,7 @@ internal sealed class TorqueRange() : Check("machine.torque-range", Stage.Couple
         new(Id, Severity.Blocker, Blocks, new Basis.Physics("torque from the motor's circuit at the drive's current limit and voltage"))
         {
             Title = "The load is more than motor and drive have",
-            Explanation = $"At {Said.Number(point.Hertz)} Hz the machine asks for {Said.Number(point.Load)} N·m at the motor's shaft, and the motor has {Said.Number(point.Available)} N·m at {Said.Number(context.Meant.CurrentLimit.Amperes)} A: it does not get there.",
+            Explanation = $"At {Said.Number(point.Hertz)} Hz the machine asks for {Said.Torque(point.Load)} at the motor's shaft, and the motor has {Said.Torque(point.Available)} at {Said.Number(context.Meant.CurrentLimit.Amperes)} A: it does not get there.",
             Remedy = point.Hertz > context.Meant.Output.BaseFrequency.Hertz * 1.01
                 ? "A lower maximum frequency, or another gear ratio: above base frequency the torque falls."
                 : "A larger motor and drive, another gear ratio, or less load; check torque and speed of the machine.",
@@ -75,7 +75,7 @@ internal sealed class TorqueRange() : Check("machine.torque-range", Stage.Couple
         return new(Id, point.Load > point.Rated * Grave && !cyclic ? Severity.Blocker : Severity.Caution, Blocks, new Basis.Physics("rated torque T_N = P/ω, above base frequency T_N·f_b/f"))
         {
             Title = "The motor is overloaded",
-            Explanation = $"At {Said.Number(point.Hertz)} Hz the machine asks for {Said.Number(point.Load)} N·m at the motor's shaft, {Said.Percent(point.Load / point.Rated)} of what it may give continuously there: the overload trips after minutes.",
+            Explanation = $"At {Said.Number(point.Hertz)} Hz the machine asks for {Said.Torque(point.Load)} at the motor's shaft, {Said.Percent(point.Load / point.Rated)} of what it may give continuously there: the overload trips after minutes.",
             Remedy = cyclic ? "See machine.rms-torque for the mean over the cycle." : "Less load or speed, a larger motor, or the machine's torque checked again.",
             Value = point.Load,
             Limit = point.Rated,

@@ -35,14 +35,14 @@ internal sealed class FieldWeakening() : Check("motor.field-weakening", Stage.Co
 
         return load > continuous * Rounding * Rounding
             ? Overloads(highest, corner, load, continuous)
-            : Fine($"{Said.Number(load)} N·m at {Said.Number(highest)} Hz; the motor has {Said.Number(continuous)} N·m continuously there and breaks down at {Said.Number(breakdown)} N·m");
+            : Fine($"{Said.Torque(load)} at {Said.Number(highest)} Hz; the motor has {Said.Torque(continuous)} continuously there and breaks down at {Said.Torque(breakdown)}");
     }
 
     private CheckResult.Violated Overloads(double highest, double corner, double load, double continuous) =>
         new(Id, Severity.Caution, Blocks, new Basis.Physics("above base frequency T = T_N·f_b/f at rated current"))
         {
             Title = "More load above base frequency than the motor carries there",
-            Explanation = $"Above {Said.Number(corner)} Hz the voltage stays and the torque falls: at {Said.Number(highest)} Hz the motor gives {Said.Number(continuous)} N·m continuously and the machine asks for {Said.Number(load)} N·m.",
+            Explanation = $"Above {Said.Number(corner)} Hz the voltage stays and the torque falls: at {Said.Number(highest)} Hz the motor gives {Said.Torque(continuous)} continuously and the machine asks for {Said.Torque(load)}.",
             Remedy = "A lower maximum frequency, another gear ratio, or a larger motor.",
             Value = load,
             Limit = continuous,
@@ -59,7 +59,7 @@ internal sealed class FieldWeakening() : Check("motor.field-weakening", Stage.Co
             beyond ? new Basis.Physics("breakdown torque ∝ (U/f)²") : new Basis.CommonPractice("30 % between load and breakdown torque"))
         {
             Title = beyond ? "No torque left above base frequency" : "Little torque left above base frequency",
-            Explanation = $"Above {Said.Number(corner)} Hz the flux falls: at {Said.Number(highest)} Hz the motor breaks down at {Said.Number(breakdown)} N·m and the machine asks for {Said.Number(load)} N·m.",
+            Explanation = $"Above {Said.Number(corner)} Hz the flux falls: at {Said.Number(highest)} Hz the motor breaks down at {Said.Torque(breakdown)} and the machine asks for {Said.Torque(load)}.",
             Remedy = "A lower maximum frequency, another gear ratio, or a motor wound for it.",
             Value = load,
             Limit = beyond ? breakdown : breakdown / Reserve,
