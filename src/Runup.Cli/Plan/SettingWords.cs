@@ -11,6 +11,9 @@ internal static class SettingWords
 
     internal static string Unit(Setting setting) => setting.Form is SettingForm.Numeric numeric ? numeric.Unit : "";
 
+    /// <summary>The unit beside a value; a pure number has none, since "4 1" is read as forty-one.</summary>
+    internal static string UnitInWords(Setting setting) => Unit(setting) is "1" ? "" : Unit(setting);
+
     internal static string Value(Setting setting, SettingValue value) => value switch
     {
         SettingValue.Number number => InUnit(setting, number.Si).ToString("G5", CultureInfo.InvariantCulture),

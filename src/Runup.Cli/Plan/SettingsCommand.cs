@@ -24,7 +24,7 @@ internal sealed class SettingsCommand : Command<JobSettings>
             page.Heading($"{job.Job.Tag}  {job.Job.Title}: settings, whatever the make");
             page.Table(
                 [new("setting"), new("value", Digits: true), new("unit"), new("rank"), new("reason", Whole: false)],
-                plan.Lines.Select(l => (IReadOnlyList<string>)[l.Setting.Name, SettingWords.Value(l.Setting, l.Value), SettingWords.Unit(l.Setting), l.Rank.Word(), $"{l.Reason} ({l.Source})"]));
+                plan.Lines.Select(l => (IReadOnlyList<string>)[l.Setting.Name, SettingWords.Value(l.Setting, l.Value), SettingWords.UnitInWords(l.Setting), l.Rank.Word(), $"{l.Reason} ({l.Source})"]));
         }
 
         return (int)ExitStatus.Fine;
