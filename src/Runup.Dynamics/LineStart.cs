@@ -23,9 +23,14 @@ public sealed class LineStart
     private SixStates<One> states;
     private double timeS;
 
-    /// <summary>Makes the motor at rest, just switched on.</summary>
+    /// <summary>Makes the motor just switched on.</summary>
+    /// <param name="motor">The motor.</param>
+    /// <param name="machine">What turns with its shaft.</param>
+    /// <param name="voltage">Of the supply.</param>
+    /// <param name="frequency">Of the supply.</param>
+    /// <param name="turning">Speed at that moment; negative where the supply's field turns against it, as in plugging.</param>
     /// <exception cref="ArgumentException">Inertia, a resistance or a reactance is zero.</exception>
-    public LineStart(EquivalentCircuit motor, DrivenMachine machine, LineVoltage voltage, ElectricalFrequency frequency)
+    public LineStart(EquivalentCircuit motor, DrivenMachine machine, LineVoltage voltage, ElectricalFrequency frequency, ShaftSpeed turning = default)
     {
         ArgumentNullException.ThrowIfNull(motor);
         ArgumentNullException.ThrowIfNull(machine);
@@ -38,6 +43,8 @@ public sealed class LineStart
         // The supply stands in for the bus: a sixth state that nothing changes, the peak of the phase voltage.
         rates.ModulationQ = 1;
         states.X6 = voltage.Phase.Volts * Math.Sqrt(2);
+        states.X5 = turning.RadiansPerSecond;
+        rates.Move(0, Math.Sign(turning.RadiansPerSecond));
     }
 
     /// <summary>Time since switching on.</summary>
@@ -45,6 +52,9 @@ public sealed class LineStart
 
     /// <summary>Stator current, rms of a sine of its present amplitude.</summary>
     public LineCurrent Current => LineCurrent.FromAmperes(Currents.StatorRmsA);
+
+    /// <summary>Power from the supply.</summary>
+    public ElectricalPower Input => ElectricalPower.FromWatts(1.5 * (double)states.X6 * Currents.QsA);
 
     /// <summary>Developed torque.</summary>
     public Torque Torque => Torque.FromNewtonMetres(rates.DrivingTorqueNm(states));
@@ -54,7 +64,11 @@ public sealed class LineStart
 
     internal MachineCurrents<One> Currents => rates.Machine.Currents(rates.Share, states.X1, states.X2, states.X3, states.X4);
 
-    internal SixStates<One> States => states;
+    internal SixStates<One> States
+    {
+        get => states;
+        set => states = value;
+    }
 
     internal DriveRates<One> Rates => rates;
 

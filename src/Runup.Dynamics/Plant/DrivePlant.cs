@@ -70,6 +70,7 @@ internal sealed class DrivePlant<T>
         reading.LargestBusV = default;
         reading.LargestCurrentA = default;
         reading.ChopperOn = default;
+        reading.ResistorJ = default;
         for (var step = 0; step < steps; step++)
         {
             SwitchChopper(command.ChopperEnabled);
@@ -147,7 +148,9 @@ internal sealed class DrivePlant<T>
         {
             var level = T.Choose(chopperOn, T.Of(figures.ChopperOffV), T.Of(figures.ChopperOnV));
             chopperOn = LaneSet.Not(T.Less(states.X6, level));
-            conductance += T.Choose(chopperOn, T.Of(figures.ResistorConductance), default);
+            var resistor = T.Choose(chopperOn, T.Of(figures.ResistorConductance), default);
+            conductance += resistor;
+            reading.ResistorJ += stepS * (resistor * states.X6 * states.X6);
             reading.ChopperOn = T.Or(reading.ChopperOn, chopperOn);
         }
 

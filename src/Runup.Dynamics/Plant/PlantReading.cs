@@ -38,4 +38,7 @@ internal struct PlantReading<T>
 
     /// <summary>Set where the chopper was on at some time within the tick.</summary>
     internal T ChopperOn;
+
+    /// <summary>Energy that the braking resistor took within the tick, in J.</summary>
+    internal T ResistorJ;
 }
