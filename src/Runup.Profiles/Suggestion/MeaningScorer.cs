@@ -31,7 +31,9 @@ public sealed class MeaningScorer
     }
 
     /// <summary>One suggestion for each row, in their order.</summary>
-    public IReadOnlyList<Suggestion> Suggest(IReadOnlyList<ListedParameter> rows)
+    public IReadOnlyList<Suggestion> Suggest(IReadOnlyList<ListedParameter> rows) => SuggestNumbered(LetteredSeries.Numbered(rows));
+
+    private List<Suggestion> SuggestNumbered(IReadOnlyList<ListedParameter> rows)
     {
         var scores = new double[rows.Count][];
         var phrases = new Phrase?[rows.Count][];

@@ -16,6 +16,10 @@ public sealed class HandsTests
     [InlineData("dunlin.md")]
     [InlineData("smew.tsv")]
     [InlineData("crake.csv")]
+    [InlineData("sanderling.csv")]
+    [InlineData("turnstone.txt")]
+    [InlineData("knot.xlsx")]
+    [InlineData("phalarope.tsv")]
     public void Meanings_are_suggested_on_tables_that_came_after_the_vocabulary(string table) => Hold(table);
 
     [Fact]
