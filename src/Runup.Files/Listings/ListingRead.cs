@@ -23,6 +23,7 @@ internal sealed class ListingRead
     private readonly NumberHabit habit;
     private readonly RegisterColumn registers;
     private readonly AccessLegend legend;
+    private readonly RunningMarks marks;
     private readonly string headingUnit;
 
     private ListingRead(ListingGrid grid, Columns columns, Problems cautions)
@@ -35,6 +36,7 @@ internal sealed class ListingRead
         var register = columns.Of(columns.NumbersAreRegisters ? ColumnRole.Number : ColumnRole.Register);
         registers = RegisterColumn.Of([.. grid.Rows.Where(r => r.Line > (columns.LastHeaderLine ?? -1) && !columns.IsHeader(r)).Select(r => r[register]).Where(c => c.Any(char.IsAsciiDigit))], register >= 0 ? columns.Titles[register] : "");
         legend = AccessLegend.Of(grid, columns);
+        marks = RunningMarks.Of(grid, columns);
         headingUnit = figures.SelectMany(columns.All).Select(c => Patterns.Bracketed().Match(columns.Titles[c])).Where(m => m.Success).Select(m => UnitCell.Read(m.Groups["unit"].Value)).OfType<string>().FirstOrDefault() ?? "";
     }
 
@@ -256,7 +258,7 @@ internal sealed class ListingRead
 
     private ParameterAccess? Access(RowDraft draft)
     {
-        var running = draft[ColumnRole.WhileRunning] is { Length: > 0 } mark ? legend.Find(mark) ?? AccessCell.Read(mark, whileRunning: true) : null;
+        var running = draft[ColumnRole.WhileRunning] is { Length: > 0 } mark ? legend.Find(mark) ?? marks.Read(mark) : null;
         var access = draft[ColumnRole.Access] is { Length: > 0 } text ? legend.Find(text) ?? AccessCell.Read(text, whileRunning: false) : null;
         return access is ParameterAccess.ReadOnly or ParameterAccess.Action ? access : running ?? access;
     }
