@@ -74,6 +74,12 @@ internal sealed class ListingRead
         var preset = Default(draft, choices, range);
         var scale = Scale(draft, range, preset.Decimals);
         var unit = new[] { draft[ColumnRole.Unit] is { Length: > 0 } u ? UnitCell.Read(u) : null, range?.Unit, scale.Unit, nameUnit, preset.Unit, choices.Count == 0 ? headingUnit : null }.FirstOrDefault(t => !string.IsNullOrEmpty(t)) ?? "";
+        if (nameUnit is not null && !string.Equals(unit, nameUnit, StringComparison.Ordinal))
+        {
+            // "Frequency to be avoided, second", in Hz: that is no unit.
+            name = string.Join(' ', NumberCell.Clean(draft[ColumnRole.Name]).Split([' ', '\n', '\t', '\r'], StringSplitOptions.RemoveEmptyEntries));
+        }
+
         var type = TypeCell.Read(draft[ColumnRole.Type]);
         if (name.Length == 0)
         {
