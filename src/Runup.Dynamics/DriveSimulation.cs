@@ -78,6 +78,12 @@ public sealed class DriveSimulation
         }
     }
 
+    /// <summary>Takes every tick in so many short steps, for comparison; null lets the plant choose.</summary>
+    internal int? ShortStepsOnly
+    {
+        set => plant.ShortStepsOnly = value;
+    }
+
     /// <summary>Largest output current within the last tick, rms of a sine of that amplitude, in A.</summary>
     public double LargestCurrentA => plant.Reading.LargestCurrentA;
 

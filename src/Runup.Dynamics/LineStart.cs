@@ -80,7 +80,7 @@ public sealed class LineStart
         var pieces = rates.Shaft.HasTables ? Math.Max(1, (int)Math.Ceiling(length.Seconds / LongestOnTableS)) : 1;
         for (var piece = 0; piece < pieces; piece++)
         {
-            rates.Shaft.Follow(states.X5);
+            rates.Shaft.FollowTables(states.X5);
             ShaftMotion.Advance<DormandPrince, DriveRates<One>, One>(stepper, ref rates, ref states, length.Seconds / pieces);
         }
 

@@ -23,12 +23,34 @@ internal static class ShaftMotion
     {
         var before = states;
         stepper.Step(ref rates, ref states, T.Of(lengthS));
-        var ended = T.Less(Distance<TRates, T>(ref rates, states), default);
+        var ended = Ended<TRates, T>(ref rates, states);
         if (T.Any(ended))
         {
             Repeat<TStepper, TRates, T>(stepper, ref rates, before, ref states, T.And(ended, states.Finite), lengthS);
         }
     }
+
+    /// <summary>The same for some members alone; what the others' states then are has no meaning, and their shafts go on as they did.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
+    internal static void AdvanceSome<TStepper, TRates, T>(in TStepper stepper, ref TRates rates, ref SixStates<T> states, double lengthS, T some)
+        where TStepper : IStepper<T>
+        where TRates : struct, IShaftRates<T>
+        where T : struct, ILanes<T>
+    {
+        var before = states;
+        stepper.Step(ref rates, ref states, T.Of(lengthS));
+        var ended = T.And(some, Ended<TRates, T>(ref rates, states));
+        if (T.Any(ended))
+        {
+            Repeat<TStepper, TRates, T>(stepper, ref rates, before, ref states, T.And(ended, states.Finite), lengthS);
+        }
+    }
+
+    /// <summary>Set where a shaft has come to rest, turned or broken away since the states were integrated with its motion as it is.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    internal static T Ended<TRates, T>(ref TRates rates, in SixStates<T> states)
+        where TRates : struct, IShaftRates<T>
+        where T : struct, ILanes<T> => T.Less(Distance<TRates, T>(ref rates, states), default);
 
     // Apart, so that the step that meets no event keeps its registers.
     [MethodImpl(MethodImplOptions.NoInlining)]

@@ -16,6 +16,17 @@ internal struct SixStates<T>
     /// <summary>Lanes in which every state is a finite number: what is less than infinity and no NaN.</summary>
     internal readonly T Finite => T.Less(T.Abs(X1 + X2 + X3 + X4 + X5 + X6), T.Of(double.PositiveInfinity));
 
+    /// <summary>One set where the mask is set, another elsewhere.</summary>
+    internal static SixStates<T> Choose(T mask, in SixStates<T> yes, in SixStates<T> no) => new()
+    {
+        X1 = T.Choose(mask, yes.X1, no.X1),
+        X2 = T.Choose(mask, yes.X2, no.X2),
+        X3 = T.Choose(mask, yes.X3, no.X3),
+        X4 = T.Choose(mask, yes.X4, no.X4),
+        X5 = T.Choose(mask, yes.X5, no.X5),
+        X6 = T.Choose(mask, yes.X6, no.X6),
+    };
+
     /// <summary>Takes one member's states from another set.</summary>
     internal void Put(int lane, in SixStates<T> from)
     {

@@ -13,11 +13,14 @@ internal struct BusRates<T>
     /// <summary>Conductance of what hangs on the bus: the drive's own supply, and the braking resistor while the chopper is on; 1/Ω.</summary>
     internal T ConductanceS;
 
-    /// <summary>Power that the inverter loses, in W.</summary>
-    internal T InverterLossW;
+    /// <summary>Current for what the inverter loses, in A.</summary>
+    internal T InverterLossA;
+
+    /// <summary>Rate with which the bus settles at a voltage, in 1/s.</summary>
+    internal readonly T SettlingPerS(T busV) => PerCapacitanceF * (Rectifier.FallPerV(busV) + ConductanceS);
 
     /// <summary>Rate of the bus voltage while the inverter takes a current, in V/s.</summary>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     internal readonly T At(T busV, T inverterA) =>
-        PerCapacitanceF * (Rectifier.CurrentA(busV) - inverterA - (ConductanceS * busV) - (InverterLossW / T.Max(busV, T.Of(1))));
+        PerCapacitanceF * (Rectifier.CurrentA(busV) - inverterA - (ConductanceS * busV) - InverterLossA);
 }

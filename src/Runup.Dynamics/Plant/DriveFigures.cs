@@ -13,6 +13,7 @@ internal sealed class DriveFigures
     private const double UnstatedSupplyShare = 0.01;
     private const double ChopperHysteresis = 0.02;
     private const double MostRateInStep = 1.6;
+    private const double MostMachineRateInLongStep = 0.6;
 
     internal DriveFigures(DriveSystem system)
     {
@@ -46,6 +47,10 @@ internal sealed class DriveFigures
     internal double ChopperOffV { get; }
 
     internal double ResistorConductance { get; }
+
+    /// <summary>Long steps into which a tick is divided, whose length the motor and the shaft alone set.</summary>
+    internal static int LongStepsIn(double tickS, double fastestMachineRate, double swingRate) =>
+        Math.Clamp((int)Math.Ceiling(tickS * Math.Max(fastestMachineRate, swingRate) / MostMachineRateInLongStep), 1, 16);
 
     /// <summary>Steps into which a tick is divided: enough that a Runge-Kutta step is stable and accurate at the fastest rate of the plant.</summary>
     internal int StepsIn(double tickS, double fastestMachineRate, double swingRate)

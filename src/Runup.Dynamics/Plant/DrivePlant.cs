@@ -6,23 +6,30 @@ using Runup.Engineering.Motors;
 namespace Runup.Dynamics.Plant;
 
 /// <summary>Supply, DC bus, inverter, motor and one turning mass, advanced tick by tick; knows nothing of the control.</summary>
-/// <remarks>One motor and machine for each lane; supply, drive and brake are the same for all.</remarks>
+/// <remarks>
+/// One motor and machine for each lane; supply, drive and brake are the same for all. A tick is taken in as few steps as motor and shaft allow, the bus by its decay; a member that meets an
+/// event in it, or whose bus leaves the decay, takes the tick again in short steps. Each member's own figures alone decide that.
+/// </remarks>
 internal sealed class DrivePlant<T>
     where T : struct, ILanes<T>
 {
     // Angle of the field in one step, in rad; what is left of a switching transient turns as fast in the frame.
     private const double MostAngleInStep = 0.5;
 
+    // Of the idle bus: by so much the stages of a long step may fall apart. Beyond it a rectifier begins or ends to conduct within the step.
+    private const double MostRoughness = 2e-4;
+
     private readonly IReadOnlyList<EquivalentCircuit> motors;
     private readonly DriveFigures figures;
     private readonly double tickS;
     private readonly double brakeNm;
-    private int fewestSteps;
-    private int steps;
-    private double stepS;
+    private int fewestLongSteps;
+    private int fewestShortSteps;
+    private int stepsForAngle;
     private DriveRates<T> rates;
     private SixStates<T> states;
     private T chopperOn;
+    private T resistorS;
     private PlantReading<T> reading;
 
     /// <summary>Makes it at rest, its bus charged.</summary>
@@ -44,6 +51,9 @@ internal sealed class DrivePlant<T>
 
     internal ref readonly PlantReading<T> Reading => ref reading;
 
+    /// <summary>Takes every tick in so many short steps, for comparison; null lets each member choose.</summary>
+    internal int? ShortStepsOnly { get; set; }
+
     internal double IdleBusV => figures.Rectifier.PeakV;
 
     /// <summary>Puts other machines on the shafts; these come to rest.</summary>
@@ -55,8 +65,9 @@ internal sealed class DrivePlant<T>
         var inertia = LaneSet.From<T, ShaftLoad>(loads, l => 1 / l.PerLeastInertia);
         var phaseV = LaneSet.From<T, EquivalentCircuit>(motors, m => m.RatedVoltage.Phase.Volts);
         var radPerS = LaneSet.From<T, EquivalentCircuit>(motors, m => m.RatedFrequency.RadiansPerSecond);
-        fewestSteps = figures.StepsIn(
-            tickS, LaneSet.Largest(rates.Machine.FastestRate), LaneSet.Largest(rates.Machine.SwingRate(phaseV, radPerS, inertia)));
+        var (fastest, swing) = (LaneSet.Largest(rates.Machine.FastestRate), LaneSet.Largest(rates.Machine.SwingRate(phaseV, radPerS, inertia)));
+        fewestLongSteps = DriveFigures.LongStepsIn(tickS, fastest, swing);
+        fewestShortSteps = figures.StepsIn(tickS, fastest, swing);
         states.X5 = default;
     }
 
@@ -71,16 +82,14 @@ internal sealed class DrivePlant<T>
         reading.LargestCurrentA = default;
         reading.ChopperOn = default;
         reading.ResistorJ = default;
-        for (var step = 0; step < steps; step++)
+        var begun = states;
+        var rough = ShortStepsOnly is null ? TakeLongSteps(command.ChopperEnabled) : LaneSet.Every<T>();
+        if (T.Any(rough))
         {
-            SwitchChopper(command.ChopperEnabled);
-            if (rates.Shaft.HasTables)
-            {
-                rates.Shaft.Follow(states.X5);
-            }
-
-            ShaftMotion.Advance<RungeKutta4<T>, DriveRates<T>, T>(default, ref rates, ref states, stepS);
-            NoteExtremes();
+            var smooth = states;
+            states = begun;
+            TakeShortSteps(command.ChopperEnabled, rough);
+            states = SixStates<T>.Choose(rough, states, smooth);
         }
 
         var ranAway = LaneSet.Not(states.Finite);
@@ -91,6 +100,51 @@ internal sealed class DrivePlant<T>
 
         reading = ReadingNow(reading);
         return ranAway;
+    }
+
+    // Members for which these steps will not do are told; their states are those of begun again.
+    private T TakeLongSteps(bool chopperEnabled)
+    {
+        var steps = Math.Max(fewestLongSteps, stepsForAngle);
+        var stepS = tickS / steps;
+        T rough = default, largestV = default, largestA = default, squares = default;
+        SwitchChopper(chopperEnabled, LaneSet.Every<T>());
+        for (var step = 0; step < steps; step++)
+        {
+            rates.Shaft.FollowTables(states.X5);
+            var stepper = new ExponentialRungeKutta4<T>(rates.Bus.SettlingPerS(states.X6));
+            squares += states.X6 * states.X6;
+            stepper.Step(ref rates, ref states, T.Of(stepS));
+            squares += states.X6 * states.X6;
+            rough = T.Or(rough, T.Or(ShaftMotion.Ended<DriveRates<T>, T>(ref rates, states), T.Less(T.Of(MostRoughness * figures.Rectifier.PeakV), stepper.Roughness)));
+            largestV = T.Max(largestV, states.X6);
+            largestA = T.Max(largestA, OutputA());
+        }
+
+        rough = T.Or(rough, T.Or(LaneSet.Not(states.Finite), ChopperWouldSwitch(chopperEnabled, largestV)));
+        reading.LargestBusV = T.Choose(rough, default, largestV);
+        reading.LargestCurrentA = T.Choose(rough, default, largestA);
+        reading.ChopperOn = T.And(chopperOn, LaneSet.Not(rough));
+        reading.ResistorJ = T.Choose(rough, default, (0.5 * stepS) * (resistorS * squares));
+        return rough;
+    }
+
+    private void TakeShortSteps(bool chopperEnabled, T some)
+    {
+        var steps = ShortStepsOnly ?? Math.Max(fewestShortSteps, stepsForAngle);
+        var stepS = tickS / steps;
+        for (var step = 0; step < steps; step++)
+        {
+            SwitchChopper(chopperEnabled, some);
+            rates.Shaft.FollowTables(states.X5);
+            var resistor = T.Choose(some, (0.5 * stepS) * resistorS, default);
+            reading.ResistorJ += resistor * states.X6 * states.X6;
+            ShaftMotion.AdvanceSome<RungeKutta4<T>, DriveRates<T>, T>(default, ref rates, ref states, stepS, some);
+            reading.ResistorJ += resistor * states.X6 * states.X6;
+            reading.ChopperOn = T.Or(reading.ChopperOn, T.And(some, chopperOn));
+            reading.LargestBusV = T.Max(reading.LargestBusV, T.Choose(some, states.X6, default));
+            reading.LargestCurrentA = T.Max(reading.LargestCurrentA, T.Choose(some, OutputA(), default));
+        }
     }
 
     private void Restore(T ranAway, in SixStates<T> before)
@@ -131,37 +185,38 @@ internal sealed class DrivePlant<T>
     {
         rates.Bus.Rectifier = figures.Rectifier.In(command.Supply);
         rates.Bus.PerCapacitanceF = 1 / figures.BusF;
-        rates.Bus.InverterLossW = T.Choose(rates.Fed, figures.InverterLossWPerA * reading.CurrentA, default);
+        rates.Bus.InverterLossA = T.Choose(rates.Fed, figures.InverterLossWPerA * reading.CurrentA / T.Max(reading.BusV, T.Of(1)), default);
         rates.ModulationQ = command.ModulationQ;
         rates.ModulationD = command.ModulationD;
         rates.FrameRadPerS = (2 * Math.PI) * command.FrequencyHz;
         rates.Share = rates.Machine.ShareAt(rates.FrameRadPerS);
         rates.Shaft.BrakeNm = T.Choose(command.BrakeOpen, default, T.Of(brakeNm));
-        steps = Math.Max(fewestSteps, (int)Math.Ceiling(tickS * LaneSet.Largest(T.Abs(rates.FrameRadPerS)) / MostAngleInStep));
-        stepS = tickS / steps;
+        stepsForAngle = (int)Math.Ceiling(tickS * LaneSet.Largest(T.Abs(rates.FrameRadPerS)) / MostAngleInStep);
     }
 
-    private void SwitchChopper(bool enabled)
+    private void SwitchChopper(bool enabled, T some)
     {
         var conductance = T.Of(figures.OwnConductance);
         if (enabled && figures.ResistorConductance > 0)
         {
             var level = T.Choose(chopperOn, T.Of(figures.ChopperOffV), T.Of(figures.ChopperOnV));
-            chopperOn = LaneSet.Not(T.Less(states.X6, level));
-            var resistor = T.Choose(chopperOn, T.Of(figures.ResistorConductance), default);
-            conductance += resistor;
-            reading.ResistorJ += stepS * (resistor * states.X6 * states.X6);
-            reading.ChopperOn = T.Or(reading.ChopperOn, chopperOn);
+            chopperOn = T.Choose(some, LaneSet.Not(T.Less(states.X6, level)), chopperOn);
+            resistorS = T.Choose(chopperOn, T.Of(figures.ResistorConductance), default);
+            conductance += resistorS;
+        }
+        else
+        {
+            (chopperOn, resistorS) = (default, default);
         }
 
         rates.Bus.ConductanceS = conductance;
     }
 
-    private void NoteExtremes()
-    {
-        reading.LargestBusV = T.Max(reading.LargestBusV, states.X6);
-        reading.LargestCurrentA = T.Max(reading.LargestCurrentA, T.Choose(rates.Fed, Currents().StatorRmsA, default));
-    }
+    private T ChopperWouldSwitch(bool enabled, T largestV) => enabled && figures.ResistorConductance > 0
+        ? T.Choose(chopperOn, T.Less(states.X6, T.Of(figures.ChopperOffV)), LaneSet.Not(T.Less(largestV, T.Of(figures.ChopperOnV))))
+        : default;
+
+    private T OutputA() => T.Choose(rates.Fed, Currents().StatorRmsA, default);
 
     private MachineCurrents<T> Currents() => rates.Machine.Currents(rates.Share, states.X1, states.X2, states.X3, states.X4);
 

@@ -9,7 +9,7 @@ namespace Runup.Dynamics.Plant;
 /// <remarks>
 /// <para>
 /// States: λqs, λds, λqr, λdr (Wb), ωm (rad/s, mechanical), v (V, DC bus). The inverter is taken by its average: vqs = mq·v, vds = md·v in the
-/// frame that turns with the voltage, and its power comes from the bus: i = 3/2·(mq·iqs + md·ids). C·dv/dt = i_rectifier − i − v·G − P/v.
+/// frame that turns with the voltage, and its power comes from the bus: i = 3/2·(mq·iqs + md·ids). C·dv/dt = i_rectifier − i − v·G − i_loss.
 /// The shaft is driven by Te − stray (<see cref="Shaft{T}"/>).
 /// </para>
 /// <para>Stray loss brakes the shaft in proportion to speed and to the square of the current: it has its stated value at the rated point.</para>

@@ -103,6 +103,29 @@ internal readonly struct Rectifier
             _ => ConductingA(busV),
         };
 
+    /// <summary>How much the current falls for each volt that the bus rises, in 1/Ω.</summary>
+    internal T FallPerV<T>(T busV)
+        where T : struct, ILanes<T>
+    {
+        if (Mode == RectifierMode.Open)
+        {
+            return default;
+        }
+
+        var below = perPeakV * T.Max(T.Of(peakV) - busV, default);
+        if (Mode == RectifierMode.Charging)
+        {
+            return T.Choose(T.Less(default, below), T.Of(perChargingOhm), default);
+        }
+
+        var u = perWindow * below;
+        var u2 = u * u;
+        var u4 = u2 * u2;
+        var u8 = u4 * u4;
+        var pulses = (pulseA * k * perWindow * perPeakV) * u * (T.Of(2) + ((3 * a) * u) + ((18 * b) * (u8 * u8)));
+        return T.Choose(T.Less(T.Of(1), u), T.Of(perCommutationOhm), pulses);
+    }
+
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private T ConductingA<T>(T busV)
         where T : struct, ILanes<T>

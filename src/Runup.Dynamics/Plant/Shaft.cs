@@ -59,7 +59,7 @@ internal struct Shaft<T>
         }
     }
 
-    /// <summary>Some load is no polynomial, so that <see cref="Follow(T)"/> is needed before each step.</summary>
+    /// <summary>Some load is no polynomial, so that <see cref="FollowTables"/> is needed before each step.</summary>
     internal bool HasTables { get; private set; }
 
     internal readonly T HoldLowestNm => holdLowestNm - BrakeNm;
@@ -86,9 +86,17 @@ internal struct Shaft<T>
         Follow(lane, 0);
     }
 
-    /// <summary>Takes up the straight piece of each table on which the speeds lie; it stands for the next step.</summary>
+    /// <summary>Takes up the straight piece of each table, where there are any, on which the speeds lie; it stands for the next step.</summary>
     /// <remarks>A call within the equations would drive every state out of its register; speed passes only a part of a piece within a step.</remarks>
-    internal void Follow(T speedRadPerS)
+    internal void FollowTables(T speedRadPerS)
+    {
+        if (HasTables)
+        {
+            FollowEach(speedRadPerS);
+        }
+    }
+
+    private void FollowEach(T speedRadPerS)
     {
         for (var lane = 0; lane < T.Count; lane++)
         {

@@ -133,7 +133,6 @@ public static class VocabularyFile
             Highest = Band(map, "high"),
             Choices = choices,
             Objects = Texts(map, "objects"),
-            IsToldByChoices = map.Flag("told-by-choices") ?? false,
             IsReading = map.Flag("reading") ?? false,
         };
     }

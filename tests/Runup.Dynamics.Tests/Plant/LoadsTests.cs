@@ -23,6 +23,9 @@ public sealed class LoadsTests
 
         var at = drive.Run(12);
 
+        // The chopper's switching makes the bus swing, which the output follows a sample later: mean torque over 0.2 s.
+        var torqueNm = Enumerable.Range(0, 200).Average(_ => drive.Run(DriveSimulation.TickSeconds).TorqueNm);
+
         var curve = new Engineering.Drives.VoltsPerHertz
         {
             BaseFrequency = settings.BaseFrequency,
@@ -33,9 +36,7 @@ public sealed class LoadsTests
         var expected = SteadySpeed.At(machine, Motor, curve, ElectricalFrequency.FromHertz(40));
         at.State.ShouldBe(DriveState.Running, $"{load}: {at.Trip}");
         at.SpeedRpm.ShouldBe(expected!.Speed.Rpm, 0.5, load);
-        at.TorqueNm.ShouldBe(expected.DevelopedTorque.NewtonMetres, 0.3, load);
-
-        // The chopper's switching makes the bus swing, which the output follows a sample later.
+        torqueNm.ShouldBe(expected.DevelopedTorque.NewtonMetres, 0.3, load);
         at.OutputCurrentA.ShouldBe(expected.Current.Amperes, 0.01 * expected.Current.Amperes, load);
     }
 
@@ -123,7 +124,7 @@ public sealed class LoadsTests
     }
 
     /// <summary>200 kg on a drum of 0.3 m behind a gear of 12: 24.5 N·m at the motor's shaft before the gear's losses.</summary>
-    private static DrivenMachine Hoist => Pump with
+    internal static DrivenMachine Hoist => Pump with
     {
         Load = LoadCurve.Hoisting.Of(Mass.FromKilograms(200), Length.FromMetres(0.3)),
         MachineInertia = Inertia.FromKilogramSquareMetres(200 * 0.15 * 0.15),
