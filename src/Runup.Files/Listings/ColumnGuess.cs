@@ -47,7 +47,14 @@ internal static class ColumnGuess
             BareFigures.Settle(roles, body);
         }
 
-        return new Columns(roles, titles, headers.Count > 0 ? headers[0].Line : null) { LastHeaderLine = headers.Count > 0 ? headers.Max(h => h.Line) : null };
+        // Some makes number their parameters by the registers alone.
+        var byRegister = !roles.Contains(ColumnRole.Number) && !told.ContainsKey(ColumnRole.Register) ? Array.IndexOf(roles, ColumnRole.Register) : -1;
+        if (byRegister >= 0)
+        {
+            roles[byRegister] = ColumnRole.Number;
+        }
+
+        return new Columns(roles, titles, headers.Count > 0 ? headers[0].Line : null) { LastHeaderLine = headers.Count > 0 ? headers.Max(h => h.Line) : null, NumbersAreRegisters = byRegister >= 0 };
     }
 
     // Names stand in the column that reads most like names, whatever its heading says.
@@ -118,8 +125,9 @@ internal static class ColumnGuess
         return (headers, [.. grid.Rows.Where(r => r.Line > headers[^1].Line)]);
     }
 
+    // Under a heading that is merged over several columns stand their own; in brackets a remark on the one above.
     private static bool IsSecond(ListingRow row) =>
-        row.Filled.Count > 1 && row.Filled.All(c => Headings.Read(row[c]) is not null || UnitCell.Read(row[c]) is not null) && row.Filled.All(c => !row[c].Any(char.IsAsciiDigit));
+        row.Filled.Count > 1 && row.Filled.Any(c => row[c][0] is not '(') && row.Filled.All(c => row[c][0] is '(' || Headings.Read(row[c]) is not null || UnitCell.Read(row[c]) is not null) && row.Filled.All(c => !row[c].Any(char.IsAsciiDigit));
 
     private static bool GoesOn(ListingRow row, ListingRow header) =>
         row.Filled.Count is 1 or 2 or 3 && row.Filled.All(c => char.IsLower(row[c][0]) && header[c].Length > 0 && !row[c].Any(char.IsAsciiDigit) && row[c].Length < 20);

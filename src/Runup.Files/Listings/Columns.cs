@@ -9,6 +9,9 @@ internal sealed record Columns(IReadOnlyList<ColumnRole?> Roles, IReadOnlyList<s
     /// <summary>Line of the last row of the heading.</summary>
     internal int? LastHeaderLine { get; init; } = HeaderLine;
 
+    /// <summary>Whether parameters have no numbers but their registers.</summary>
+    internal bool NumbersAreRegisters { get; init; }
+
     /// <summary>The column of a role; -1 where there is none.</summary>
     internal int Of(ColumnRole role)
     {

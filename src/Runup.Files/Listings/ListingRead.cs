@@ -22,6 +22,8 @@ internal sealed class ListingRead
     private readonly Columns columns;
     private readonly NumberHabit habit;
     private readonly RegisterColumn registers;
+    private readonly AccessLegend legend;
+    private readonly RunningMarks marks;
     private readonly string headingUnit;
 
     private ListingRead(ListingGrid grid, Columns columns, Problems cautions)
@@ -31,8 +33,10 @@ internal sealed class ListingRead
         ColumnRole[] figures = [ColumnRole.Range, ColumnRole.Low, ColumnRole.High, ColumnRole.Default, ColumnRole.Scale];
         var places = figures.SelectMany(columns.All).ToList();
         habit = NumberHabit.Of(grid.Rows.SelectMany(r => places.Select(p => r[p])));
-        var register = columns.Of(ColumnRole.Register);
+        var register = columns.Of(columns.NumbersAreRegisters ? ColumnRole.Number : ColumnRole.Register);
         registers = RegisterColumn.Of([.. grid.Rows.Where(r => r.Line > (columns.LastHeaderLine ?? -1) && !columns.IsHeader(r)).Select(r => r[register]).Where(c => c.Any(char.IsAsciiDigit))], register >= 0 ? columns.Titles[register] : "");
+        legend = AccessLegend.Of(grid, columns);
+        marks = RunningMarks.Of(grid, columns);
         headingUnit = figures.SelectMany(columns.All).Select(c => Patterns.Bracketed().Match(columns.Titles[c])).Where(m => m.Success).Select(m => UnitCell.Read(m.Groups["unit"].Value)).OfType<string>().FirstOrDefault() ?? "";
     }
 
@@ -43,7 +47,7 @@ internal sealed class ListingRead
         var first = new Dictionary<string, ListedParameter>(StringComparer.OrdinalIgnoreCase);
         foreach (var draft in ListingRows.Of(grid, columns))
         {
-            var parameter = reader.Read(draft);
+            var parameter = reader.Read(draft, parameters);
             if (first.TryGetValue(parameter.Number, out var before))
             {
                 problems.Add(new Place(draft.Line, 1, 0, 0), $"parameter {parameter.Number}", $"the number stands twice: in line {before.Line} as {Quote.Of(before.Name)} and in line {draft.Line} as {Quote.Of(parameter.Name)}", "each number once; the first is kept");
@@ -63,13 +67,19 @@ internal sealed class ListingRead
         return sample is null ? null : new ListedColumn(ListingGrid.ColumnName(c), columns.Titles[c], columns.Roles[c], sample);
     }
 
-    private ListedParameter Read(RowDraft draft)
+    private ListedParameter Read(RowDraft draft, IReadOnlyList<ListedParameter> before)
     {
         var (name, nameUnit) = Name(draft[ColumnRole.Name]);
-        var (choices, range) = Values(draft);
+        var (choices, range) = Values(draft, before);
         var preset = Default(draft, choices, range);
         var scale = Scale(draft, range, preset.Decimals);
         var unit = new[] { draft[ColumnRole.Unit] is { Length: > 0 } u ? UnitCell.Read(u) : null, range?.Unit, scale.Unit, nameUnit, preset.Unit, choices.Count == 0 ? headingUnit : null }.FirstOrDefault(t => !string.IsNullOrEmpty(t)) ?? "";
+        if (nameUnit is not null && !string.Equals(unit, nameUnit, StringComparison.Ordinal))
+        {
+            // "Frequency to be avoided, second", in Hz: that is no unit.
+            name = string.Join(' ', NumberCell.Clean(draft[ColumnRole.Name]).Split([' ', '\n', '\t', '\r'], StringSplitOptions.RemoveEmptyEntries));
+        }
+
         var type = TypeCell.Read(draft[ColumnRole.Type]);
         if (name.Length == 0)
         {
@@ -109,7 +119,7 @@ internal sealed class ListingRead
         return comma > 0 && plain.Length - comma <= 8 && UnitCell.Read(plain[(comma + 1)..]) is { } behind ? (plain[..comma].Trim(), behind) : (plain, null);
     }
 
-    private (IReadOnlyList<NamedValue> Choices, RangeText? Range) Values(RowDraft draft)
+    private (IReadOnlyList<NamedValue> Choices, RangeText? Range) Values(RowDraft draft, IReadOnlyList<ListedParameter> before)
     {
         var limits = Limits(draft);
         IReadOnlyList<NamedValue> choices = draft.Beneath.Count > 0 ? [.. Beside(draft).Concat(draft.Beneath).DistinctBy(c => c.Raw)] : [];
@@ -119,6 +129,11 @@ internal sealed class ListingRead
         }
 
         var text = draft[ColumnRole.Range];
+        foreach (var role in (ColumnRole[])[ColumnRole.Choices, ColumnRole.Range])
+        {
+            choices = choices.Count > 0 ? choices : ChoicesElsewhere.Read(draft[role], before);
+        }
+
         if (choices.Count == 0)
         {
             choices = ChoiceText.ReadNumbers(text) is { Count: > 0 } numbers ? numbers : ChoiceText.ReadNumbers(draft[ColumnRole.Choices]);
@@ -249,14 +264,14 @@ internal sealed class ListingRead
 
     private ParameterAccess? Access(RowDraft draft)
     {
-        var running = draft[ColumnRole.WhileRunning] is { Length: > 0 } mark ? AccessCell.Read(mark, whileRunning: true) : null;
-        var access = draft[ColumnRole.Access] is { Length: > 0 } text ? AccessCell.Read(text, whileRunning: false) : null;
+        var running = draft[ColumnRole.WhileRunning] is { Length: > 0 } mark ? legend.Find(mark) ?? marks.Read(mark) : null;
+        var access = draft[ColumnRole.Access] is { Length: > 0 } text ? legend.Find(text) ?? AccessCell.Read(text, whileRunning: false) : null;
         return access is ParameterAccess.ReadOnly or ParameterAccess.Action ? access : running ?? access;
     }
 
     private int? Register(RowDraft draft)
     {
-        var text = draft[ColumnRole.Register];
+        var text = columns.NumbersAreRegisters ? draft.Number : draft[ColumnRole.Register];
         if (text.Length == 0)
         {
             return null;

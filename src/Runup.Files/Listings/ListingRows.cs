@@ -83,8 +83,9 @@ internal sealed partial class ListingRows
             return;
         }
 
-        if (ChoiceText.ReadOne(text) is { } choice && drafts.Count > 0)
+        if (drafts.Count > 0 && !IsNumberedHeading(place, text, column) && ChoiceText.ReadOne(text) is { } choice)
         {
+            drafts[^1].BeneathColumn = column;
             if (ChoiceText.Read(text) is { Count: > 1 } several)
             {
                 drafts[^1].Beneath.AddRange(several);
@@ -122,6 +123,12 @@ internal sealed partial class ListingRows
 
         AddCells(row, continued: true);
     }
+
+    // 2. Ramps: a heading where choices stand elsewhere, or where this is none that follows on.
+    private bool IsNumberedHeading(int place, string text, int column) =>
+        (column <= Math.Max(number, 0) || column == name) && NumberedHeading().IsMatch(text) && !StandsInChoices(column)
+        && place + 1 < grid.Rows.Count && NumberCell.Read(grid.Rows[place + 1][number], "", objects) is not null
+        && !(drafts[^1].Beneath.Count > 0 && drafts[^1].BeneathColumn == column);
 
     private bool IsHeading(int place, string text, int column)
     {
@@ -182,6 +189,9 @@ internal sealed partial class ListingRows
 
     [GeneratedRegex(@"^\s*(?:(?:[Gg]roup|[Mm]enu|[Ss]ection|[Cc]hapter)\s+)?(?:[A-Z]?\d+(?:\.\d+)*|[A-Z])?\s*[.:)\-–]\s+|^\s*(?:[Gg]roup|[Mm]enu|[Ss]ection|[Cc]hapter)\s+\d+\s*[:.\-–]?\s*|^\s*\d+(?:\.\d+)*\s+(?=\p{Lu})", RegexOptions.CultureInvariant, 1000)]
     private static partial Regex Ordinal();
+
+    [GeneratedRegex(@"^\d{1,2}\.(?:\d{1,2}\.?)*\s+\p{Lu}", RegexOptions.CultureInvariant, 1000)]
+    private static partial Regex NumberedHeading();
 
     [GeneratedRegex(@"(?:\b(?:of|for|at|in|the|and|to|by|with|on|or|from|a|after|before|during)|[-,/(&–])$", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase, 1000)]
     private static partial Regex Open();

@@ -42,7 +42,14 @@ internal static class NumberCell
     internal static bool IsClearlyObject(string text) => Patterns.Object().Match(Clean(text)) is { Success: true } match && IsObject(match, objects: false);
 
     /// <summary>A cell without footnote marks.</summary>
-    internal static string Clean(string text) => Patterns.Footnote().Replace(text.Trim(), "").Trim();
+    internal static string Clean(string text)
+    {
+        var plain = text.Trim();
+        var mark = Patterns.Footnote().Match(plain);
+
+        // The bracket of "(base frequency to 0)" belongs to the one that is open.
+        return mark.Success && plain.AsSpan(0, mark.Index).Count('(') <= plain.AsSpan(0, mark.Index).Count(')') ? plain[..mark.Index].Trim() : plain;
+    }
 
     private static bool IsObject(System.Text.RegularExpressions.Match match, bool objects) =>
         objects

@@ -46,9 +46,11 @@ internal static partial class PastedGrid
         {
             var cells = new string[columns.Count];
             Array.Fill(cells, "");
-            foreach (var piece in l.Pieces)
+            for (var i = 0; i < l.Pieces.Count; i++)
             {
-                var place = Nearest(columns, piece);
+                // As many pieces as columns: each in its own, however a heading stands beside what it names.
+                var piece = l.Pieces[i];
+                var place = l.Pieces.Count == columns.Count ? i : Nearest(columns, piece);
                 cells[place] = cells[place].Length == 0 ? piece.Text : cells[place] + " " + piece.Text;
             }
 

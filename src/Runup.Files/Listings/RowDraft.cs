@@ -17,6 +17,9 @@ internal sealed class RowDraft(string number, bool wide, int line, string group)
 
     internal List<NamedValue> Beneath { get; } = [];
 
+    /// <summary>The column in which choices stand beneath, where they fill a row alone.</summary>
+    internal int BeneathColumn { get; set; } = -1;
+
     internal string this[ColumnRole role] => cells.TryGetValue(role, out var cell) ? cell.Text : "";
 
     /// <summary>Where a cell stands, for a message.</summary>

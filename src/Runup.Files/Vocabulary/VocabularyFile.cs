@@ -133,6 +133,7 @@ public static class VocabularyFile
             Highest = Band(map, "high"),
             Choices = choices,
             Objects = Texts(map, "objects"),
+            IsToldByChoices = map.Flag("told-by-choices") ?? false,
             IsReading = map.Flag("reading") ?? false,
         };
     }

@@ -15,6 +15,9 @@ internal sealed class KnownMeaning
 
     internal TradeMeaning Of { get; }
 
+    /// <summary>Its plainest phrase.</summary>
+    internal Phrase First => phrases[0];
+
     internal IReadOnlyList<(string Choice, Phrase Phrase)> Choices { get; }
 
     /// <summary>The same for meanings whose choices are the same.</summary>

@@ -25,6 +25,9 @@ internal sealed class MeaningEvidence(ListedParameter row, IReadOnlyList<List<Sp
         return OfUnit(meaning) + OfKind(meaning) + OfFigures(meaning.Of) + OfFactory(meaning.Of);
     }
 
+    /// <summary>How far the row's choices are the meaning's, 0 to 1; 0 where it is no row of choices.</summary>
+    internal double Agrees(KnownMeaning meaning) => row is { IsChosen: true, Access: not ParameterAccess.ReadOnly } && unit is null ? Agreement(meaning) : 0;
+
     // A reading has no factory value. The other way round says little: some tables leave it to the size.
     private double OfFactory(TradeMeaning meaning) => (meaning.IsReading, row.Default) switch
     {

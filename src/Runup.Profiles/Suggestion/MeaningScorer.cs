@@ -17,6 +17,13 @@ public sealed class MeaningScorer
     private const double SpoiledHeading = 2.5;
     private const double Object = 9;
 
+    // A remark that names a setting says it less surely than the name.
+    private const double Remarked = 1.2;
+
+    // Choices that no other parameter has, such as star and delta, are an offer even where the name says nothing.
+    private const double ChoicesAlone = -0.3;
+    private const double AllAgree = 0.95;
+
     // So much is a suggestion still worth below "something else": it is offered with the low certainty that it has.
     private const double Charity = 1.8;
 
@@ -31,7 +38,9 @@ public sealed class MeaningScorer
     }
 
     /// <summary>One suggestion for each row, in their order.</summary>
-    public IReadOnlyList<Suggestion> Suggest(IReadOnlyList<ListedParameter> rows)
+    public IReadOnlyList<Suggestion> Suggest(IReadOnlyList<ListedParameter> rows) => SuggestNumbered(LetteredSeries.Numbered(rows));
+
+    private List<Suggestion> SuggestNumbered(IReadOnlyList<ListedParameter> rows)
     {
         var scores = new double[rows.Count][];
         var phrases = new Phrase?[rows.Count][];
@@ -69,6 +78,7 @@ public sealed class MeaningScorer
     private (double[] Scores, Phrase?[] Phrases) Scores(ListedParameter row)
     {
         var name = new NameWords(row, reader);
+        var remark = Remark(row);
         var evidence = new MeaningEvidence(row, [.. row.Choices.Select(c => reader.Read(c.Label))]);
         var scores = new double[meanings.Count];
         var phrases = new Phrase?[meanings.Count];
@@ -81,20 +91,34 @@ public sealed class MeaningScorer
                 continue;
             }
 
-            var (likeness, said, phrase) = meaning.In(name);
-            if (phrase is null)
+            var (score, phrase) = Said(meaning, name, []);
+            if (remark is not null && Said(meaning, remark, name.Strange) is { Phrase: { } there } found && found.Score - Remarked > score)
             {
-                scores[m] = -20;
-                continue;
+                (score, phrase) = (found.Score - Remarked, there);
             }
 
-            phrases[m] = phrase;
-            var spoiled = name.HeadingSpoilers.Count(w => phrase.Parts.All(p => !string.Equals(p.Word, w, StringComparison.Ordinal)));
-            scores[m] = (SlopeOfLikeness * likeness) + (WorthOfWords * said) - Threshold + evidence.For(meaning) - (spoiled * SpoiledHeading);
+            phrases[m] = phrase ?? (meaning.Of.IsToldByChoices && evidence.Agrees(meaning) >= AllAgree ? meaning.First : null);
+            scores[m] = phrases[m] is null ? -20 : phrase is null ? ChoicesAlone : score + evidence.For(meaning);
         }
 
         return (scores, phrases);
     }
+
+    private static (double Score, Phrase? Phrase) Said(KnownMeaning meaning, NameWords name, IReadOnlyCollection<string> beside)
+    {
+        var (likeness, said, phrase) = meaning.In(name);
+        if (phrase is null)
+        {
+            return (double.NegativeInfinity, null);
+        }
+
+        var spoiled = name.HeadingSpoilers.Concat(beside).Distinct(StringComparer.Ordinal).Count(w => phrase.Parts.All(p => !string.Equals(p.Word, w, StringComparison.Ordinal)));
+        return ((SlopeOfLikeness * likeness) + (WorthOfWords * said) - Threshold - (spoiled * SpoiledHeading), phrase);
+    }
+
+    // Where the column of names holds labels, the remark is the name.
+    private NameWords? Remark(ListedParameter row) =>
+        row.Remark.Length is > 5 and <= 100 && row.Remark.Any(char.IsLetter) ? new NameWords(row with { Name = row.Remark, Remark = row.Name }, reader) : null;
 
     // What speaks for none of the settings: something else altogether, or something that is easily taken for one.
     private double Else(double[] scores)

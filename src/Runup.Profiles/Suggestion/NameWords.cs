@@ -18,6 +18,7 @@ internal sealed class NameWords
     internal NameWords(ListedParameter parameter, WordReader reader)
     {
         Own = reader.Read(parameter.Name);
+        Strange = [.. Own.Where(s => s.Text is [>= '2' and <= '9']).Select(s => s.Text).Concat(Own.SelectMany(s => s.Readings).Select(r => r.Word).Where(reader.Spoils)).Distinct(StringComparer.Ordinal)];
         own.UnionWith(Own.SelectMany(s => s.Readings).Select(r => r.Word));
         Lend(reader.Read(parameter.Remark.Length > 120 ? parameter.Remark[..120] : parameter.Remark), RemarkLends);
         foreach (var spoken in Lend(reader.Read(parameter.Group), HeadingLends))
@@ -40,6 +41,9 @@ internal sealed class NameWords
 
     /// <summary>Words of the heading that make something else of all beneath it.</summary>
     internal HashSet<string> HeadingSpoilers { get; } = new(StringComparer.Ordinal);
+
+    /// <summary>Words of the name that make something else of what is said beside it: spoilers, and numbers from 2.</summary>
+    internal IReadOnlyCollection<string> Strange { get; }
 
     /// <summary>Whether the name says any word of a phrase at all.</summary>
     internal bool SaysAnyOf(IReadOnlyList<(string Word, double Weight, bool Optional)> parts)

@@ -9,12 +9,12 @@ internal static class TextWords
     private static readonly (string Written, string Read)[] Signs =
     [
         ("v/f", " vf "), ("u/f", " vf "), ("v/hz", " vf "), ("volts/hz", " vf "), ("volts per hertz", " vf "), ("volt/hertz", " vf "), ("v-f", " vf "), ("cos φ", " cosphi "), ("cosφ", " cosphi "), ("cos phi", " cosphi "), ("cos-phi", " cosphi "),
-        ("bit/s", " baud "), ("bits/s", " baud "), ("autoreset", " auto reset "), ("autorestart", " auto restart "), ("autostart", " auto start "), ("time-out", " timeout "), ("time out", " timeout "), ("t/o", " timeout "), ("o/l", " overload "), ("i/p", " input "), ("o/p", " output "), ("i2t", " overload "), ("i²t", " overload "), ("w/o", " without "), ("ω", " "), ("°", " "), ("4-20", " milliamp "), ("4…20", " milliamp "), ("0-10 v", " zerotenvolt "),
+        (" from 0 ", " acceleration "), (" from zero ", " acceleration "), (" from standstill ", " acceleration "), (" from rest ", " acceleration "), (" to 0 ", " deceleration "), (" to zero ", " deceleration "), (" to standstill ", " deceleration "), (" to rest ", " deceleration "), ("rev/min", " rpm "), ("r/min", " rpm "), ("1/min", " rpm "), ("min-1", " rpm "), ("bit/s", " baud "), ("bits/s", " baud "), ("autoreset", " auto reset "), ("autorestart", " auto restart "), ("autostart", " auto start "), ("time-out", " timeout "), ("time out", " timeout "), ("t/o", " timeout "), ("o/l", " overload "), ("i/p", " input "), ("o/p", " output "), ("i2t", " overload "), ("i²t", " overload "), ("w/o", " without "), ("ω", " "), ("°", " "), ("4-20", " milliamp "), ("4…20", " milliamp "), ("0-10 v", " zerotenvolt "),
     ];
 
     internal static List<string> Of(string text)
     {
-        var spaced = Spaced(text);
+        var spaced = " " + Spaced(text) + " ";
         foreach (var (written, read) in Signs)
         {
             spaced = spaced.Replace(written, read, StringComparison.Ordinal);
@@ -22,7 +22,7 @@ internal static class TextWords
 
         var words = new List<string>();
         var word = new StringBuilder();
-        foreach (var c in spaced + " ")
+        foreach (var c in spaced)
         {
             var letter = char.IsLetter(c);
             if (word.Length > 0 && (!(letter || char.IsAsciiDigit(c)) || char.IsAsciiDigit(c) != char.IsAsciiDigit(word[^1])))

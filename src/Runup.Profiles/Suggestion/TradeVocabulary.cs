@@ -57,6 +57,9 @@ public sealed record TradeMeaning
     /// <summary>Object indexes of an open standard that always mean it, such as <c>6075h</c>.</summary>
     public IReadOnlyList<string> Objects { get; init; } = [];
 
+    /// <summary>Whether its choices tell it, whatever it is called.</summary>
+    public bool IsToldByChoices { get; init; }
+
     /// <summary>Whether it is usually only read.</summary>
     public bool IsReading { get; init; }
 }

@@ -25,6 +25,75 @@ public sealed class TableTests
     }
 
     [Fact]
+    public void A_heading_may_stand_over_several_columns_that_have_their_own_beneath() =>
+        Reading.Rows("""
+            Par,Description,Adjustment span,,,Units,As shipped,Modbus
+            ,,Low,High,Incr.,,,(hex)
+            30,Top speed,10.0,120.0,0.5,Hz,60.0,020A
+            31,Bottom speed,0.0,60.0,0.5,Hz,15.0,020B
+            32,Soft ends on ramps,0.0,20.0,0.5,sec,0.0,020C
+            """).Select(r => $"{r.Number} {Reading.Shown(r)} {r.Register}").ShouldBe(["30 10.0..120.0 Hz x0.5 = 60.0 [] 522", "31 0.0..60.0 Hz x0.5 = 15.0 [] 523", "32 0.0..20.0 s x0.5 = 0.0 [] 524"]);
+
+    [Fact]
+    public void The_tables_own_legend_explains_its_marks_of_access() =>
+        Reading.Rows("""
+            No.;Name;Range;Unit;Default;Access
+            30;Top speed;10.0 - 120.0;Hz;60.0;X
+            31;Ramp up;0.1 - 60.0;s;5.0;RW
+            90;Output;0.0 - 120.0;Hz;;RO
+            RW = any time; X = drive stopped; RO = display only;;;
+            """.Replace("X = drive stopped; RO", "X = drive stopped, RO", StringComparison.Ordinal).Replace("time; X", "time, X", StringComparison.Ordinal)).Select(r => r.Access).ShouldBe([ParameterAccess.StoppedOnly, ParameterAccess.AnyTime, ParameterAccess.ReadOnly]);
+
+    [Fact]
+    public void Signs_of_access_are_explained_in_a_line_beneath() =>
+        Reading.Rows("No.\tName\tRange\tDefault\tModify\n1\tRamp up\t0.1~60.0 s\t5.0\t○\n2\tTop speed\t10~120 Hz\t50\t×\n3\tOutput\t0~120 Hz\t\t●\n○: can be modified in running; ×: cannot be modified in running; ●: detected value\n")
+            .Select(r => r.Access).ShouldBe([ParameterAccess.AnyTime, ParameterAccess.StoppedOnly, ParameterAccess.ReadOnly]);
+
+    [Theory]
+    [InlineData("Locked in run", ParameterAccess.StoppedOnly, ParameterAccess.AnyTime)]
+    [InlineData("Stop to change", ParameterAccess.StoppedOnly, ParameterAccess.AnyTime)]
+    [InlineData("Change in run", ParameterAccess.AnyTime, ParameterAccess.StoppedOnly)]
+    public void A_column_may_ask_for_the_lock_instead(string heading, ParameterAccess yes, ParameterAccess no) =>
+        Reading.Rows($"No.;Name;Range;Unit;Default;{heading}\n1;Top speed;10 - 120;Hz;50;yes\n2;Ramp up;0.1 - 60.0;s;5.0;no\n3;Output;0 - 120;Hz;;-\n").Select(r => r.Access).ShouldBe([yes, no, null]);
+
+    [Fact]
+    public void Choices_may_be_printed_once_and_referred_to() =>
+        Reading.Rows("""
+            Par,Description,Default,Selections
+            140,Terminal 1 does,1,"0 = Nothing, 1 = Run, 2 = Reset"
+            141,Terminal 2 does,2,see 140
+            142,Terminal 3 does,0,As terminal 1
+            143,Terminal 4 does,0,ditto
+            """).Select(r => Reading.Shown(r)[^27..]).ShouldBe(["[0 Nothing, 1 Run, 2 Reset]", "[0 Nothing, 1 Run, 2 Reset]", "[0 Nothing, 1 Run, 2 Reset]", "[0 Nothing, 1 Run, 2 Reset]"]);
+
+    [Fact]
+    public void A_numbered_heading_is_no_choice_of_the_row_above_it() =>
+        Reading.Rows("""
+            Nr.   Designation             Setting range     Dim.   Works
+            1.    Motor data
+            1011  Temperature feeler      0 = none                 0
+                                          1 = PTC
+            2.    Control
+            1101  Damping                 0 – 100           %      30
+            3.    Ramps
+            1201  Run-up time             0,1 – 60,0        s      5,0
+            """.Replace("1.    M", "1. M", StringComparison.Ordinal).Replace("2.    C", "2. C", StringComparison.Ordinal).Replace("3.    R", "3. R", StringComparison.Ordinal), ListingKind.Pasted)
+            .Select(r => $"{r.Number} {r.Group}: {Reading.Shown(r)}").ShouldBe(["1011 Motor data: ?..?  x? = 0 [0 none, 1 PTC]", "1101 Control: 0..100 % x1 = 30 []", "1201 Ramps: 0.1..60.0 s x0.1 = 5.0 []"]);
+
+    [Fact]
+    public void A_make_may_number_its_parameters_by_their_registers_alone() =>
+        Reading.Rows("Address (DEC)\tItem\tSetting scope\tStep\tEx-factory\n4096\tUpper limit\t10.00~300.00\t0.01Hz\t50.00\n4097\tLower limit\t0.00~300.00\t0.01Hz\t0.50\n4100\tRamp up\t0.1~3600.0\t0.1s\t8.0\n")
+            .Select(r => $"{r.Number} {r.Register} {Reading.Shown(r)}").ShouldBe(["4096 4096 10.00..300.00 Hz x0.01 = 50.00 []", "4097 4097 0.00..300.00 Hz x0.01 = 0.50 []", "4100 4100 0.1..3600.0 s x0.1 = 8.0 []"]);
+
+    [Fact]
+    public void A_bracket_at_the_end_of_a_name_is_no_footnote() =>
+        Reading.Rows("No.;Name;Range;Unit;Default\n5;Run-down time (base frequency to 0);0.1 - 60.0;s;5.0\n6;Motor current 1);0.1 - 60.0;A;5.0\n").Select(r => r.Name).ShouldBe(["Run-down time (base frequency to 0)", "Motor current"]);
+
+    [Fact]
+    public void Quotes_that_are_no_begin_of_a_cell_join_no_lines() =>
+        Reading.Rows("No.;Name;Range;Unit;Default\n5;\"Ramp up;0.1 - 60.0;s;5.0\n6;Pipe 5\" wide;0.1 - 60.0;m;5.0\n7;\"Ramp; down\";0.1 - 60.0;s;5.0\n").Select(r => $"{r.Line} {r.Name}").ShouldBe(["2 \"Ramp up", "3 Pipe 5\" wide", "4 Ramp; down"]);
+
+    [Fact]
     public void Choices_beneath_may_stand_in_the_column_of_the_numbers() =>
         Reading.Rows("""
             No.;Name;Range;Default

@@ -9,6 +9,8 @@ public sealed class HandsTests
     [InlineData("heron.csv")]
     [InlineData("plover.txt")]
     [InlineData("wigeon.tsv")]
+    [InlineData("sanderling.csv")]
+    [InlineData("turnstone.txt")]
     public void Meanings_are_suggested_on_tables_that_the_vocabulary_was_fitted_to(string table) => Hold(table);
 
     [Theory]
@@ -16,6 +18,8 @@ public sealed class HandsTests
     [InlineData("dunlin.md")]
     [InlineData("smew.tsv")]
     [InlineData("crake.csv")]
+    [InlineData("knot.xlsx")]
+    [InlineData("phalarope.tsv")]
     public void Meanings_are_suggested_on_tables_that_came_after_the_vocabulary(string table) => Hold(table);
 
     [Fact]
@@ -35,7 +39,7 @@ public sealed class HandsTests
         var bars = Bars.Of(listing.Parameters, truth);
         if (Environment.GetEnvironmentVariable("RUNUP_MISSES") is { } file)
         {
-            File.WriteAllLines(file + table, [bars.ToString(), listing.Parameters.Count + " rows", .. listing.Columns.Select(c => $"{c.Column} {c.Title}: {c.Role}"), .. problems.Select(p => p.ToString()), .. bars.Misses, "", .. listing.Parameters.Select(Line)]);
+            File.WriteAllLines(file + Path.GetFileName(table), [bars.ToString(), listing.Parameters.Count + " rows", .. listing.Columns.Select(c => $"{c.Column} {c.Title}: {c.Role}"), .. problems.Select(p => p.ToString()), .. bars.Misses, "", .. listing.Parameters.Select(Line)]);
         }
 
         truth.Keys.Except(listing.Parameters.Select(p => p.Number), StringComparer.Ordinal).ShouldBeEmpty();
