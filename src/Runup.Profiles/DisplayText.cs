@@ -12,7 +12,7 @@ public static class DisplayText
     public static string Of(Parameter parameter, long raw, ParameterValues values) => parameter.Form switch
     {
         ParameterForm.Choices c => c.Values.FirstOrDefault(v => v.Raw == raw)?.Label ?? Unnamed(raw),
-        ParameterForm.Numeric n => Special(n, raw) ?? Digits(Scale(n, values), raw),
+        ParameterForm.Numeric n => Special(n, raw) ?? (n.Digits is Profiles.Digits.Decimal ? Digits(Scale(n, values), raw) : BitText.Of(n, raw)),
         _ => throw new InvalidOperationException("Every form of parameter is told apart."),
     };
 
@@ -42,6 +42,7 @@ public static class DisplayText
         {
             ParameterForm.Choices c => ReadChoice(c, trimmed),
             ParameterForm.Numeric n when n.Specials.FirstOrDefault(s => Same(s.Label, trimmed)) is { } special => new DisplayReading.Value(special.Raw),
+            ParameterForm.Numeric { Digits: not Profiles.Digits.Decimal } n => BitText.Read(n, trimmed),
             ParameterForm.Numeric n => ReadDigits(n, WithoutUnit(trimmed, Unit(parameter, values)), values),
             _ => throw new InvalidOperationException("Every form of parameter is told apart."),
         };

@@ -38,6 +38,9 @@ public sealed class DriveProfile
     /// <summary>Its sizes, small to large.</summary>
     public required IReadOnlyList<DriveSize> Sizes { get; init; }
 
+    /// <summary>The regions with factory values of their own, the usual one first; none where all drives are alike.</summary>
+    public IReadOnlyList<Region> Regions { get; init; } = [];
+
     /// <summary>Its parameters in the make's own menu order.</summary>
     public IReadOnlyList<Parameter> Parameters { get; }
 
@@ -61,6 +64,55 @@ public sealed class DriveProfile
 
     /// <summary>The size of a name, or null.</summary>
     public DriveSize? FindSize(string name) => Sizes.FirstOrDefault(s => string.Equals(s.Name, name, StringComparison.Ordinal));
+
+    /// <summary>The family as it is sold in a region; null where there is no such region.</summary>
+    public DriveProfile? In(string region) => Regions.FirstOrDefault(r => string.Equals(r.Name, region, StringComparison.Ordinal)) is not { } there ? null : new(Parameters)
+    {
+        Family = Family,
+        Title = Title,
+        Format = Format,
+        Identity = Identity,
+        Sizes = [.. Sizes.Select(s => s with { Region = there })],
+        Regions = Regions,
+        Command = Command,
+        Readings = Readings,
+        Trips = Trips,
+        Store = Store,
+    };
+
+    /// <summary>The range of a parameter while the drive holds these values, in counts.</summary>
+    public ParameterRange Range(Parameter parameter, DriveSize size, ParameterValues values) =>
+        Limits.Range(new Surroundings(this, size, values), parameter, size);
+
+    /// <summary>Whether the drive takes this value while it holds these.</summary>
+    public bool Accepts(Parameter parameter, long raw, DriveSize size, ParameterValues values)
+    {
+        ArgumentNullException.ThrowIfNull(parameter);
+        return parameter.Accepts(raw, size) && (parameter.Form is not ParameterForm.Numeric form || form.Accepts(raw, Range(parameter, size, values)));
+    }
+
+    /// <summary>What a parameter has from the factory on a drive of this size, the parameters that decide it holding these values.</summary>
+    public long Default(Parameter parameter, DriveSize size, ParameterValues values)
+    {
+        ArgumentNullException.ThrowIfNull(parameter);
+        return Limits.Default(new Surroundings(this, size, values), parameter, size) ?? parameter.Default;
+    }
+
+    /// <summary>What the drive holds once a value is written: where the parameter resets others, these too have their factory values.</summary>
+    public ParameterValues Written(Parameter parameter, long raw, DriveSize size, ParameterValues values)
+    {
+        ArgumentNullException.ThrowIfNull(parameter);
+        ArgumentNullException.ThrowIfNull(values);
+        var after = values.With(parameter.Number, raw);
+        return !parameter.Resets || values[parameter.Number] == raw
+            ? after
+            : SetBy(parameter).Aggregate(after, (held, dependent) => held.With(dependent.Number, Default(dependent, size, held)));
+    }
+
+    /// <summary>The parameters that a new value of this one sets to their factory values again; none unless it resets.</summary>
+    public IEnumerable<Parameter> SetBy(Parameter parameter) => parameter is { Resets: true }
+        ? Parameters.Where(p => p.IsKept && p.DefaultFrom is { } from && string.Equals(from.Parameter, parameter.Number, StringComparison.Ordinal))
+        : [];
 
     /// <inheritdoc/>
     public override string ToString() => Title;

@@ -8,11 +8,21 @@ namespace Runup.Profiles;
 /// <param name="Rating">What it can carry.</param>
 public sealed record DriveSize(string Name, DriveRating Rating)
 {
-    /// <summary>Factory values that this size has of its own, in counts, by parameter number.</summary>
+    /// <summary>The region whose drives these are; null where the family has none.</summary>
+    public Region? Region { get; init; }
+
+    /// <summary>Factory values that this size has of its own in any region, in counts, by parameter number.</summary>
     public IReadOnlyDictionary<string, long> Defaults { get; init; } = ReadOnlyDictionary<string, long>.Empty;
 
     /// <summary>Ranges that this size has of its own, by parameter number.</summary>
     public IReadOnlyDictionary<string, ParameterRange> Ranges { get; init; } = ReadOnlyDictionary<string, ParameterRange>.Empty;
+
+    /// <summary>The factory value that size or region gives a parameter, in counts; null where the row's own holds.</summary>
+    public long? DefaultOf(string number) =>
+        Region is not null && Region.OfSizes.TryGetValue(Name, out var here) && here.TryGetValue(number, out var raw) ? raw
+        : Defaults.TryGetValue(number, out raw) ? raw
+        : Region is not null && Region.Defaults.TryGetValue(number, out raw) ? raw
+        : null;
 
     /// <inheritdoc/>
     public override string ToString() => Name;

@@ -38,8 +38,20 @@ public sealed record Parameter
     /// <summary>Whether a new value acts only after the drive was off and on again.</summary>
     public bool NeedsRestart { get; init; }
 
-    /// <summary>Factory value in counts, where the size does not give another.</summary>
+    /// <summary>Factory value in counts, where neither the size nor another parameter gives another.</summary>
     public required long Default { get; init; }
+
+    /// <summary>Where the factory value comes from, if another parameter decides it; null where none does.</summary>
+    public Dependent? DefaultFrom { get; init; }
+
+    /// <summary>What another parameter permits at least; null where the row's range alone holds.</summary>
+    public Dependent? NotBelow { get; init; }
+
+    /// <summary>What another parameter permits at most; null where the row's range alone holds.</summary>
+    public Dependent? NotAbove { get; init; }
+
+    /// <summary>Whether a new value sets every parameter whose factory value depends on it to that again.</summary>
+    public bool Resets { get; init; }
 
     /// <summary>The make-independent settings that it carries; null where it carries none.</summary>
     public Meaning? Meaning { get; init; }
@@ -56,10 +68,10 @@ public sealed record Parameter
     /// <summary>Whether it is a value that a record keeps and a restore writes: neither reading, command nor action.</summary>
     public bool IsKept => Access is ParameterAccess.AnyTime or ParameterAccess.StoppedOnly;
 
-    /// <summary>Factory value on a size of the drive, in counts.</summary>
-    public long DefaultRaw(DriveSize size) => size.Defaults.TryGetValue(Number, out var raw) ? raw : Default;
+    /// <summary>The parameters on whose values its range depends, beside those that its unit, its meaning and its manual name.</summary>
+    public IEnumerable<string> BoundBy => new[] { NotBelow, NotAbove }.OfType<Dependent>().Select(d => d.Parameter);
 
-    /// <summary>Range on a size of the drive, in counts; of choices the lowest and highest.</summary>
+    /// <summary>Range on a size of the drive whatever the other parameters hold, in counts; of choices the lowest and highest.</summary>
     public ParameterRange Range(DriveSize size) => size.Ranges.TryGetValue(Number, out var range) ? range : Form switch
     {
         ParameterForm.Numeric n => new(n.Low, n.High),
@@ -67,7 +79,7 @@ public sealed record Parameter
         _ => throw new InvalidOperationException("Every form of parameter is told apart."),
     };
 
-    /// <summary>Whether a size of the drive takes this value.</summary>
+    /// <summary>Whether a size of the drive can take this value at all; what the others hold may forbid it.</summary>
     public bool Accepts(long raw, DriveSize size) => Form is ParameterForm.Numeric n ? n.Accepts(raw, Range(size)) : Form.Accepts(raw);
 
     /// <inheritdoc/>

@@ -19,6 +19,9 @@ public abstract record ParameterForm
     /// <param name="Specials">Values that mean something else than their number, such as 0 for off.</param>
     public sealed record Numeric(DisplayScale Scale, ParameterUnit Unit, long Low, long High, long Step, IReadOnlyList<NamedValue> Specials) : ParameterForm
     {
+        /// <summary>How the display writes its digits.</summary>
+        public Digits Digits { get; init; }
+
         /// <inheritdoc/>
         public override bool Accepts(long raw) => Accepts(raw, new ParameterRange(Low, High));
 
@@ -34,6 +37,19 @@ public abstract record ParameterForm
         /// <inheritdoc/>
         public override bool Accepts(long raw) => Values.Any(v => v.Raw == raw);
     }
+}
+
+/// <summary>How a display writes the digits of a number.</summary>
+public enum Digits
+{
+    /// <summary>Decimal.</summary>
+    Decimal,
+
+    /// <summary>Binary, shown here with a b behind, since 101 is a decimal number as well.</summary>
+    Binary,
+
+    /// <summary>Hexadecimal, shown here with an h behind.</summary>
+    Hexadecimal,
 }
 
 /// <summary>A value with the text that the display shows for it.</summary>

@@ -22,10 +22,20 @@ public sealed class ParameterValues
     /// <summary>Factory values of every parameter on a size of the drive.</summary>
     public static ParameterValues Defaults(DriveProfile profile, DriveSize size)
     {
+        ArgumentNullException.ThrowIfNull(profile);
+        ArgumentNullException.ThrowIfNull(size);
         var all = new Dictionary<string, long>(profile.Parameters.Count, StringComparer.Ordinal);
         foreach (var parameter in profile.Parameters)
         {
-            all.Add(parameter.Number, parameter.DefaultRaw(size));
+            all.Add(parameter.Number, size.DefaultOf(parameter.Number) ?? parameter.Default);
+        }
+
+        // Those that others decide come after them; a circle, which the lint names, keeps what the rows say.
+        var open = profile.Parameters.Where(p => p.DefaultFrom is not null && size.DefaultOf(p.Number) is null).ToList();
+        while (open.Find(p => !open.Exists(o => string.Equals(o.Number, p.DefaultFrom!.Parameter, StringComparison.Ordinal))) is { } next)
+        {
+            all[next.Number] = profile.Default(next, size, new(all));
+            open.Remove(next);
         }
 
         return new(all);

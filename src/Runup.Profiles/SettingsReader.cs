@@ -8,8 +8,7 @@ public static class SettingsReader
     /// <summary>The settings that the values say; a parameter that is not known, or whose value has no counterpart, says nothing.</summary>
     public static SettingSet Read(DriveProfile profile, DriveSize size, ParameterValues values)
     {
-        ArgumentNullException.ThrowIfNull(size);
-        var at = new Surroundings(profile, values);
+        var at = new Surroundings(profile, size, values);
         var settings = SettingSet.Empty;
         foreach (var parameter in profile.Parameters)
         {

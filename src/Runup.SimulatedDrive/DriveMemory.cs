@@ -19,7 +19,7 @@ public sealed class DriveMemory(DriveProfile profile, DriveSize size)
     /// <summary>Takes a value at work; whether it may was asked before.</summary>
     public void Take(Parameter parameter, long raw)
     {
-        Use(Values.With(parameter.Number, raw));
+        Use(profile.Written(parameter, raw, size, Values));
         if (profile.Store is null)
         {
             kept = Values;

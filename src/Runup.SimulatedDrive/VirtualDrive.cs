@@ -302,7 +302,7 @@ public sealed class VirtualDrive : IModbusDevice
             return ExceptionCode.IllegalDataAddress;
         }
 
-        if (!parameter.Accepts(raw, size) || IsWrongSignature(parameter, raw))
+        if (!profile.Accepts(parameter, raw, size, memory.Values) || IsWrongSignature(parameter, raw))
         {
             return ExceptionCode.IllegalDataValue;
         }
@@ -316,7 +316,7 @@ public sealed class VirtualDrive : IModbusDevice
     // Whoever means to store and writes another value must not believe that it was done; what the parameter shows at rest does nothing.
     private bool IsWrongSignature(Parameter parameter, long raw) =>
         profile.Store is { } store && string.Equals(store.Parameter, parameter.Number, StringComparison.Ordinal)
-        && raw != store.Write && raw != parameter.DefaultRaw(size);
+        && raw != store.Write && raw != parameter.Default;
 
     private void CarryOut(Parameter parameter, long raw)
     {

@@ -69,8 +69,8 @@ internal static class Makes
             {
                 Form = new ParameterForm.Numeric(DisplayScale.Of(1), new ParameterUnit.Fixed("V"), 100, 500, 1, [new NamedValue(0, "as motor")]),
             },
-            Number("170", "Acceleration", "s", 0.01m, 10, 60000, 500, Says(Setting.AccelerationTime, new Conversion.CountedOver("150"))) with { Width = 32 },
-            Number("190", "Current limit", "%", 1, 20, 200, 150, Says(Setting.CurrentLimit, new Conversion.PartOf("106"))),
+            Number("170", "Acceleration", "s", 0.01m, 10, 60000, 500, Says(Setting.AccelerationTime, new Conversion.CountedOver(new Basis.Of("150")))) with { Width = 32 },
+            Number("190", "Current limit", "%", 1, 20, 200, 150, Says(Setting.CurrentLimit, new Conversion.PartOf(new Basis.Of("106")))),
             OneOf("192", "Overload class", [Setting.OverloadTripClass], (5, "5", ["5"]), (10, "10", ["10"]), (20, "20", ["20"])),
             OneOf("220", "Run and direction", [Setting.RunCommandSource, Setting.PermittedDirection], (0, "panel forward", ["panel", "forward"]), (1, "panel both", ["panel", "both"]), (4, "bus forward", ["bus", "forward"]), (5, "bus both", ["bus", "both"])),
             OneOf("221", "Frequency from", [Setting.FrequencyReferenceSource], (0, "panel", ["panel"]), (3, "bus", ["bus"])),
@@ -98,7 +98,7 @@ internal static class Makes
             Number("6046h:2", "Velocity maximum", "rpm", 1, 0, 24000, 1500, Says(Setting.MaximumFrequency, Conversion.NoSlipSpeed.Instance)),
             Number("6048h:1", "Acceleration, speed", "rpm", 1, 0, 24000, 1500, Says(Setting.AccelerationTime, new Conversion.SpeedChange("6048h:2"))),
             Number("6048h:2", "Acceleration, time", "s", 1, 1, 600, 5, Says(Setting.AccelerationTime, new Conversion.ChangeTime("6048h:1"))),
-            Number("6073h", "Current limit", "‰", 1, 200, 2000, 1500, Says(Setting.CurrentLimit, new Conversion.PartOf("6075h"))),
+            Number("6073h", "Current limit", "‰", 1, 200, 2000, 1500, Says(Setting.CurrentLimit, new Conversion.PartOf(new Basis.Of("6075h")))),
             Number("6075h", "Motor current", "mA", 1, 100, 200000, 10000, Says(Setting.MotorRatedCurrent)),
             Number("6078h", "Current", "‰", 1, -32768, 32767, 0) with { Access = ParameterAccess.ReadOnly, Stored = false },
             Number("2101h", "Motor power", "", 1, 50, 150000, 7500, Says(Setting.MotorRatedPower)) with
@@ -117,7 +117,7 @@ internal static class Makes
             Title = "Indexed",
             Sizes = [Size],
             Command = new CommandInterface(Row("6040h"), Row("6042h"), Row("6041h"), ReverseBit: null, RampBits: true),
-            Readings = [new(ReadingKind.OutputCurrent, Row("6078h"), new Conversion.PartOf("6075h"))],
+            Readings = [new(ReadingKind.OutputCurrent, Row("6078h"), new Conversion.PartOf(new Basis.Of("6075h")))],
             Store = new StoreProcedure("1010h:1", 0x65766173),
         };
     }

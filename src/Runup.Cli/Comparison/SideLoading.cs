@@ -40,7 +40,7 @@ internal static class SideLoading
                 return Of("from the factory", factory, null);
             case "plan":
                 var lines = Profiles.Sheet.For(job.Profile, job.Size, SettingsPlan.For(job.Context).Values, factory);
-                return Of("as planned", Profiles.Sheet.After(lines, factory), lines.Where(l => l is { Parameter: not null, Raw: not null }).Select(l => l.Parameter!.Number).ToHashSet(StringComparer.Ordinal));
+                return Of("as planned", Profiles.Sheet.After(job.Profile, job.Size, lines, factory), lines.Where(l => l is { Parameter: not null, Raw: not null }).Select(l => l.Parameter!.Number).ToHashSet(StringComparer.Ordinal));
             case "as-found":
                 return (await SiteRecords.StoryOf(job, cancellation)).AsFound is { } found
                     ? Of("as found", Known(found.Body.Values), null)

@@ -26,6 +26,16 @@ internal static class NamedProfile
         return ProfileReader.ReadFile(found, problems) ?? throw new Complaint(ExitStatus.BadInput, problems.InOrder().Select(p => p.ToString()));
     }
 
+    /// <summary>The family as it is sold in a region.</summary>
+    /// <param name="profile">The profile.</param>
+    /// <param name="name">The region's name.</param>
+    /// <param name="where">Where the name stands, for the message.</param>
+    /// <exception cref="Complaint">The family has none of this name.</exception>
+    internal static DriveProfile Region(DriveProfile profile, string name, string where) => profile.In(name)
+        ?? throw new Complaint(ExitStatus.BadInput, profile.Regions.Count == 0
+            ? $"{where}: the profile of {profile.Title} tells no regions apart; leave it out"
+            : $"{where}: {profile.Title} has no region '{name}'; one of its regions would do: {string.Join(", ", profile.Regions)}");
+
     /// <summary>The size of a name.</summary>
     /// <param name="profile">The profile.</param>
     /// <param name="name">The name.</param>

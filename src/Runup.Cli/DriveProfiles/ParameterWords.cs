@@ -6,7 +6,7 @@ namespace Runup.Cli.DriveProfiles;
 /// <summary>A parameter in the words of a table.</summary>
 internal static class ParameterWords
 {
-    internal static string Values(Parameter parameter, DriveSize size, ParameterValues held)
+    internal static string Values(DriveProfile profile, Parameter parameter, DriveSize size, ParameterValues held)
     {
         if (parameter.Form is ParameterForm.Choices choices)
         {
@@ -14,7 +14,7 @@ internal static class ParameterWords
         }
 
         var form = (ParameterForm.Numeric)parameter.Form;
-        var range = parameter.Range(size);
+        var range = profile.Range(parameter, size, held);
         var unit = DisplayText.Unit(parameter, held) is { } u ? " " + u : "";
         var specials = form.Specials.Select(s => ", " + DisplayText.Of(parameter, s.Raw, held));
         return $"{DisplayText.Of(parameter, range.Low, held)} to {DisplayText.Of(parameter, range.High, held)}{unit}{string.Concat(specials)}";
@@ -45,6 +45,8 @@ internal static class ParameterWords
         Runup.Profiles.Conversion.PartOf p => $", as a part of {p.Whole}",
         Runup.Profiles.Conversion.Absolute a => $", where the setting is a part of {a.Whole}",
         Runup.Profiles.Conversion.NoSlipSpeed => ", as speed at no slip",
+        Runup.Profiles.Conversion.BelowSynchronous => ", as rated slip",
+        Runup.Profiles.Conversion.OfRatedSlip => ", as a slip",
         Runup.Profiles.Conversion.SpeedChange s => $", as change of speed in the time of {s.Time}",
         Runup.Profiles.Conversion.ChangeTime t => $", as time for the change of speed of {t.Speed}",
         _ => throw new ArgumentOutOfRangeException(nameof(conversion), conversion, null),

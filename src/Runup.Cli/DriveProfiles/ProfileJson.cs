@@ -16,6 +16,8 @@ internal static class ProfileJson
         json.WriteNumber("format", profile.Format);
         json.Array("sizes", profile.Sizes, (writer, s) => writer.WriteStringValue(s.Name));
         json.WriteString("size", size.Name);
+        json.Array("regions", profile.Regions, (writer, r) => writer.WriteStringValue(r.Name));
+        json.WriteString("region", size.Region?.Name);
         json.Array("parameters", profile.Parameters, (writer, p) =>
         {
             writer.WriteStartObject();
@@ -23,9 +25,9 @@ internal static class ProfileJson
             writer.WriteString("name", p.Name);
             writer.WriteString("group", p.Group);
             writer.WriteString("unit", DisplayText.Unit(p, held));
-            writer.WriteString("values", ParameterWords.Values(p, size, held));
-            writer.WriteString("default_display", DisplayText.Of(p, p.DefaultRaw(size), held));
-            writer.WriteNumber("default_raw", p.DefaultRaw(size));
+            writer.WriteString("values", ParameterWords.Values(profile, p, size, held));
+            writer.WriteString("default_display", DisplayText.Of(p, held[p.Number]!.Value, held));
+            writer.WriteNumber("default_raw", held[p.Number]!.Value);
             writer.WriteNumber("register", p.Register);
             writer.WriteNumber("width", p.Width);
             writer.WriteString("access", ParameterWords.Access(p.Access));

@@ -11,7 +11,12 @@ internal static class ProfilePage
     internal static void Write(Page page, DriveProfile profile, DriveSize size, bool all)
     {
         page.Heading(profile.Title);
-        page.Line($"Family {profile.Family}, format version {profile.Format}, {profile.Parameters.Count} parameters. Factory values and ranges are those of size {size.Name}.");
+        page.Line($"Family {profile.Family}, format version {profile.Format}, {profile.Parameters.Count} parameters. Factory values and ranges are those of size {size.Name}{(size.Region is { } region ? $" in region {region}" : "")}.");
+        if (profile.Regions.Count > 0)
+        {
+            page.Line($"Regions with factory values of their own: {string.Join(", ", profile.Regions)}; a job names one under drive, `region`, else it is the first.");
+        }
+
         Sizes(page, profile);
         Parameters(page, profile, size, all);
         Run(page, profile);
@@ -54,8 +59,8 @@ internal static class ProfilePage
                     p.Number,
                     p.Name,
                     ParameterWords.Meaning(p),
-                    ParameterWords.Values(p, size, held),
-                    DisplayText.Of(p, p.DefaultRaw(size), held),
+                    ParameterWords.Values(profile, p, size, held),
+                    DisplayText.Of(p, held[p.Number]!.Value, held),
                     $"{p.Register}{(p.Width == 32 ? "-" + (p.Register + 1) : "")}",
                     ParameterWords.Access(p.Access),
                 ]));

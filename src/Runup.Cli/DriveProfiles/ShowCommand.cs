@@ -14,6 +14,7 @@ internal sealed class ShowCommand : Command<ShowCommand.Settings>
         var path = settings.File();
         var problems = new Problems(path);
         var profile = ProfileReader.ReadFile(path, problems) ?? throw new Complaint(ExitStatus.BadInput, problems.InOrder().Select(p => p.ToString()));
+        profile = settings.Region is { } region ? NamedProfile.Region(profile, region, "runup: --region") : profile;
         var size = settings.Size is null ? profile.Sizes[0] : profile.FindSize(settings.Size)
             ?? throw new Complaint(ExitStatus.BadInput, $"runup: {profile.Title} has no size '{settings.Size}'; one of these would do: {string.Join(", ", profile.Sizes.Select(s => s.Name))}");
         if (settings.Json)
@@ -33,6 +34,10 @@ internal sealed class ShowCommand : Command<ShowCommand.Settings>
         [CommandOption("--size <SIZE>")]
         [Description("The size whose factory values and ranges are shown; without, the first")]
         public string? Size { get; set; }
+
+        [CommandOption("--region <REGION>")]
+        [Description("The region whose factory values are shown; without, the first")]
+        public string? Region { get; set; }
 
         [CommandOption("--all")]
         [Description("Every parameter, also those without a meaning")]

@@ -93,7 +93,7 @@ internal sealed class ReadCommand : AsyncCommand<LinkSettings>
                 r.Parameter.Name,
                 r.Raw is { } raw ? DisplayText.Of(r.Parameter, raw, values) : "not read",
                 DisplayText.Unit(r.Parameter, values) ?? "",
-                DisplayText.Of(r.Parameter, r.Parameter.DefaultRaw(job.Size), values),
+                DisplayText.Of(r.Parameter, job.Profile.Default(r.Parameter, job.Size, values), values),
             ]));
         var missing = rows.Count(r => r.Raw is null);
         page.Line(settings.ByHand

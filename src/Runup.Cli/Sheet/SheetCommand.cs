@@ -1,19 +1,26 @@
 using System.Globalization;
+using Runup.Cli.Entry;
 using Runup.Cli.Survey;
 using Runup.Cli.Terminal;
 using Runup.Commissioning.Plan;
 using Runup.Commissioning.Sheet;
+using Runup.Profiles;
 using Spectre.Console.Cli;
 
 namespace Runup.Cli.Sheet;
 
 /// <summary><c>runup sheet JOB</c>: the settings in this drive's own parameters, in order of entry.</summary>
-internal sealed class SheetCommand : Command<SheetSettings>
+internal sealed class SheetCommand : AsyncCommand<SheetSettings>
 {
-    public override int Execute(Spectre.Console.Cli.CommandContext context, SheetSettings settings, CancellationToken cancellationToken)
+    public override async Task<int> ExecuteAsync(Spectre.Console.Cli.CommandContext context, SheetSettings settings, CancellationToken cancellationToken)
     {
         var job = LoadedJob.From(settings.Job);
-        var sheet = SheetModel.Of(job.Job, SettingsPlan.For(job.Context), job.Profile, job.Size, settings.Extent, TimeProvider.System.GetLocalNow());
+        var plan = SettingsPlan.For(job.Context);
+        var found = (await SiteRecords.StoryOf(job, cancellationToken)).AsFound is { } read
+            ? new SheetFound(ParameterValues.From(read.Body.Values.Where(v => v.Value is not null).Select(v => KeyValuePair.Create(v.Key, v.Value!.Value))), read.Time)
+            : null;
+        var effects = SheetEffects.Of(job.Context, plan, job.Profile, job.Size, cancellationToken);
+        var sheet = SheetModel.Of(job.Job, plan, job.Profile, job.Size, settings.Extent, TimeProvider.System.GetLocalNow(), found, effects);
         var files = SheetFiles.Write(sheet, settings);
         if (settings.Json)
         {

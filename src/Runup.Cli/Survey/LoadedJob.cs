@@ -57,6 +57,7 @@ internal sealed record LoadedJob(string Path, string Text, Job Job, DriveProfile
 
         var folder = System.IO.Path.GetDirectoryName(System.IO.Path.GetFullPath(path))!;
         var profile = NamedProfile.Read(read.Job.Drive.Profile.Value, folder, $"{Place(path, read.Text, "profile")} drive.profile");
+        profile = read.Job.Drive.Region is { } region ? NamedProfile.Region(profile, region.Value, $"{Place(path, read.Text, "region")} drive.region") : profile;
         var size = NamedProfile.Size(profile, read.Job.Drive.Size.Value, $"{Place(path, read.Text, "size")} drive.size");
         return new LoadedJob(path, read.Text, read.Job, profile, size);
     }

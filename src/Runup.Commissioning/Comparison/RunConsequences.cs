@@ -19,6 +19,9 @@ internal sealed class RunConsequences
     private readonly bool leftIsFine;
     private readonly RunLook? fine;
 
+    /// <summary>Whether a start or a stop can feel a setting at all.</summary>
+    internal static bool IsFelt(Setting setting) => Felt.Contains(setting);
+
     internal RunConsequences(JobContext context, HeldState left, HeldState right, CancellationToken cancellation)
     {
         this.context = context;

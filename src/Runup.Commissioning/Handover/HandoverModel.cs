@@ -135,7 +135,7 @@ public sealed record HandoverModel
     private static ParameterValues HeldValues(HandoverSources sources, RecordStory story)
     {
         var factory = ParameterValues.Defaults(sources.Profile, sources.Size);
-        return story.AsLeft.Count == 0 ? Profiles.Sheet.After(sources.Sheet, factory) : factory.With(ParameterValues.From(story.AsLeft));
+        return story.AsLeft.Count == 0 ? Profiles.Sheet.After(sources.Profile, sources.Size, sources.Sheet, factory) : factory.With(ParameterValues.From(story.AsLeft));
     }
 
     // In the plan's order; what was done and is not in the plan comes after.

@@ -17,7 +17,7 @@ public static class JobRehearsal
     public static SettingSet Held(SettingsPlan plan, DriveProfile profile, DriveSize size)
     {
         var factory = ParameterValues.Defaults(profile, size);
-        return SettingsReader.Read(profile, size, Profiles.Sheet.After(Profiles.Sheet.For(profile, size, plan.Values, factory), factory));
+        return SettingsReader.Read(profile, size, Profiles.Sheet.After(profile, size, Profiles.Sheet.For(profile, size, plan.Values, factory), factory));
     }
 
     /// <summary>Whether the rehearsal goes on backward after the stop: a hoist then lowers.</summary>

@@ -8,6 +8,9 @@ namespace Runup.Commissioning.Sheet;
 /// <param name="Why">Why this value, or what to do about a setting without counterpart.</param>
 public sealed record SheetEntry(SheetRow Row, IReadOnlyList<SheetMark> Marks, string Why)
 {
+    /// <summary>What comes of it that the drive cannot hold just what is wanted, worked out again; null where it can, or nothing can be told.</summary>
+    public string? Effect { get; init; }
+
     /// <summary>The line.</summary>
     public SheetLine Line => Row.Line;
 
@@ -26,25 +29,34 @@ public sealed record SheetEntry(SheetRow Row, IReadOnlyList<SheetMark> Marks, st
     /// <summary>Unit of what the display shows before; empty for words, choices and pure numbers.</summary>
     public string BeforeUnit => UnitOf(Line.BeforeDisplay, Line.BeforeUnit);
 
+    /// <summary>Unit of what the display shows from the factory; empty for words, choices and pure numbers.</summary>
+    public string DefaultUnit => UnitOf(Line.Default?.Display, Line.Default?.Unit);
+
+    /// <summary>What the display shows from the factory, in its own unit.</summary>
+    public string Default => Line.Default?.Text ?? "";
+
+    /// <summary>Whether there is something to turn, or to choose.</summary>
+    public bool IsOpen => IsOffered && (Line.Changed || Line.Raw is null);
+
     /// <summary>What the display shows before, in its own unit, or <c>same</c>: then there is nothing to turn.</summary>
     public string Before => Line switch
     {
         { Parameter: null } => "",
         { BeforeDisplay: null } => "not known",
-        { Changed: false, Raw: not null } => "same",
+        { Changed: false, Raw: { } raw } when raw == Line.Before!.Raw => "same",
         _ => $"{Line.BeforeDisplay} {BeforeUnit}".TrimEnd(),
     };
 
     /// <summary>Marks and reason in one cell.</summary>
     public string MarksAndWhy => Marks.Count == 0 ? Why : $"{string.Join(", ", Marks)}: {Why}";
 
-    internal static SheetEntry Of(SheetRow row, DriveProfile profile) =>
-        new(row, [.. SheetMark.Of(row.Line, profile)], row switch
+    internal static SheetEntry Of(SheetRow row, DriveProfile profile, string? effect = null) =>
+        new SheetEntry(row, [.. SheetMark.Of(row.Line, profile)], row switch
         {
             { Line.Parameter: null } => $"{row.Reason} {Instead.Of(row.Line.Settings)}".TrimStart(),
-            { Rank: null } => "the job does not decide it; leave it as it is",
-            _ => row.Reason ?? "",
-        });
+            { Rank: null } => string.Join("; ", new[] { "the job does not decide it; leave it as it is", row.Line.Note }.OfType<string>()),
+            _ => string.Join("; ", new[] { row.Reason, effect }.OfType<string>()),
+        }) { Effect = effect };
 
     // A special value, such as off, stands on the display alone.
     private static string UnitOf(string? display, string? unit) => SheetCell.OfDisplay(display) is SheetCell.Number ? unit ?? "" : "";

@@ -41,6 +41,16 @@ public sealed record SheetMark(string Word, string About = "")
             yield return new("UNIT", $"as chosen in {chosen.Parameter}");
         }
 
+        if (line is { Settings.Count: 0, Before: { } before, Default: { } factory } && before.Raw != factory.Raw)
+        {
+            yield return new("OTHER", $"than from the factory: {factory.Text}");
+        }
+
+        if (parameter.Resets && line.Changed && profile.SetBy(parameter).Select(p => p.Number).ToList() is { Count: > 0 } set)
+        {
+            yield return new("RESETS", $"{string.Join(", ", set)}");
+        }
+
         if (line.Settings.Count > 0 && EntryOrder.CanStartMotor(parameter))
         {
             yield return new("CAN START THE MOTOR");

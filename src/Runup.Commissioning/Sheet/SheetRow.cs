@@ -16,13 +16,14 @@ public static class JobSheet
     /// <param name="plan">The plan.</param>
     /// <param name="profile">The drive's profile.</param>
     /// <param name="size">Its size.</param>
-    /// <param name="before">What the drive holds before; factory values where it was not read.</param>
+    /// <param name="before">What the values are worked out from: those of the factory.</param>
     /// <param name="extent">How much of it.</param>
-    public static IReadOnlyList<SheetRow> For(SettingsPlan plan, DriveProfile profile, DriveSize size, ParameterValues before, SheetExtent extent = SheetExtent.Decided)
+    /// <param name="found">What the display shows before, where that was read.</param>
+    public static IReadOnlyList<SheetRow> For(SettingsPlan plan, DriveProfile profile, DriveSize size, ParameterValues before, SheetExtent extent = SheetExtent.Decided, ParameterValues? found = null)
     {
         var lines = extent is SheetExtent.Everything
-            ? Profiles.Sheet.Whole(profile, size, plan.Values, before)
-            : Profiles.Sheet.For(profile, size, plan.Values, before);
+            ? Profiles.Sheet.Whole(profile, size, plan.Values, before, found)
+            : Profiles.Sheet.For(profile, size, plan.Values, before, found);
         var rows = lines.Select(line => Row(line, plan));
         return [.. extent is SheetExtent.Must ? rows.Where(r => r.Rank is Rank.Must).Select(Renumbered) : rows];
     }

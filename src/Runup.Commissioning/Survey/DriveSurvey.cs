@@ -11,6 +11,9 @@ public sealed record DriveSurvey
     /// <summary>Name of the size within the profile.</summary>
     public required Datum<string> Size { get; init; }
 
+    /// <summary>One of the profile's regions, which leave the factory with values of their own; null for the usual one.</summary>
+    public Datum<string>? Region { get; init; }
+
     /// <summary>Overload cycle: normal or heavy.</summary>
     public Datum<string>? OverloadCycle { get; init; }
 

@@ -34,7 +34,7 @@ public sealed record DriveTranslation
         var asked = Asked(said, profile, plan);
         var factory = ParameterValues.Defaults(profile, size);
         var lines = Profiles.Sheet.For(profile, size, said.With(asked), factory);
-        var after = new HeldState(profile, size, Profiles.Sheet.After(lines, factory));
+        var after = new HeldState(profile, size, Profiles.Sheet.After(profile, size, lines, factory));
         var rows = from line in lines
                    from setting in line.Settings
                    group line by setting into of
@@ -100,7 +100,7 @@ public sealed record DriveTranslation
     /// <summary>What was changed on the old drive and says nothing that another make could be told.</summary>
     private static IEnumerable<TranslatedSetting> Unread(HeldState old, SettingSet asked) =>
         from parameter in old.Profile.Parameters
-        where parameter.IsKept && old.Of(parameter) is { } raw && raw != parameter.DefaultRaw(old.Size)
+        where parameter.IsKept && old.Of(parameter) is { } raw && raw != old.Profile.Default(parameter, old.Size, old.Values)
         let meant = parameter.Meaning?.Settings ?? []
         where meant.Count == 0 || meant.Any(s => old.Of(s) is null && asked[s] is null)
         select new TranslatedSetting

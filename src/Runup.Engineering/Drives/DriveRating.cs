@@ -53,6 +53,9 @@ public sealed record DriveRating
     /// <summary>Short-circuit current of the supply that the drive may stand behind, with the maker's fuses or breaker; null where the maker gives none.</summary>
     public LineCurrent? ShortCircuitRating { get; init; }
 
+    /// <summary>What the drive loses as heat at rated current and switching frequency; null where the maker gives none.</summary>
+    public ElectricalPower? Losses { get; init; }
+
     /// <summary>Permitted continuous current against switching frequency, as fractions of rated current, ascending; linear between.</summary>
     public required IReadOnlyList<(SwitchingFrequency Frequency, Fraction Current)> SwitchingDerating { get; init; }
 

@@ -82,6 +82,11 @@ internal static class CommandReader
         var parameter = parameters.Find(reader, "parameter", "the number of the parameter that shows it would do");
         var conversion = ConversionReader.Read(reader);
         reader.Done();
+        if (conversion is Conversion.PartOf { Whole: Basis.SizeCurrent })
+        {
+            reader.Fault("part-of", "the size's current, by which no reading is worked out", "the number of a read-only row that holds the drive's rated current, with `default: by-size`, would do");
+        }
+
         foreach (var number in conversion?.Reads ?? [])
         {
             _ = group.Find(ConversionNames.Key(conversion!)!) is { } named ? parameters.Find(named) : null;

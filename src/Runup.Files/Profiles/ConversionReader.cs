@@ -7,7 +7,7 @@ namespace Runup.Files.Profiles;
 internal static class ConversionReader
 {
     /// <summary>The keys that declare a conversion.</summary>
-    internal static IReadOnlyList<string> Keys { get; } = ["counted-over", "part-of", "absolute-of", "at-no-slip", "speed-change-in", "change-of"];
+    internal static IReadOnlyList<string> Keys { get; } = ["counted-over", "part-of", "absolute-of", "at-no-slip", "below-synchronous", "of-rated-slip", "speed-change-in", "change-of"];
 
     /// <summary>The conversion, direct where none is declared; null with a problem where it is wrong.</summary>
     internal static Conversion? Read(MapReader map)
@@ -37,21 +37,35 @@ internal static class ConversionReader
         return declared ?? Conversion.Direct.Instance;
     }
 
+    /// <summary>The keys that are answered with yes.</summary>
+    internal static bool IsFlag(string key) => Flagged(key) is not null;
+
+    private static Conversion? Flagged(string key) => key switch
+    {
+        "at-no-slip" => Conversion.NoSlipSpeed.Instance,
+        "below-synchronous" => Conversion.BelowSynchronous.Instance,
+        "of-rated-slip" => Conversion.OfRatedSlip.Instance,
+        _ => null,
+    };
+
     private static Conversion? Of(MapReader map, string key, YamlNode node)
     {
-        if (key is "at-no-slip")
+        if (Flagged(key) is { } flagged)
         {
             var flag = node.AsFlag(map.Problems);
-            return flag is null ? null : flag.Value ? Conversion.NoSlipSpeed.Instance : Conversion.Direct.Instance;
+            return flag is null ? null : flag.Value ? flagged : Conversion.Direct.Instance;
         }
 
-        return node.AsText(map.Problems, "a parameter's number") is not { } number ? null : key switch
+        if (key is "speed-change-in" or "change-of")
         {
-            "counted-over" => new Conversion.CountedOver(number),
-            "part-of" => new Conversion.PartOf(number),
-            "absolute-of" => new Conversion.Absolute(number),
-            "speed-change-in" => new Conversion.SpeedChange(number),
-            "change-of" => new Conversion.ChangeTime(number),
+            return node.AsText(map.Problems, "a parameter's number") is not { } number ? null : key is "change-of" ? new Conversion.ChangeTime(number) : new Conversion.SpeedChange(number);
+        }
+
+        return BasisReader.Read(node, map.Problems) is not { } basis ? null : key switch
+        {
+            "counted-over" => new Conversion.CountedOver(basis),
+            "part-of" => new Conversion.PartOf(basis),
+            "absolute-of" => new Conversion.Absolute(basis),
             _ => throw new InvalidOperationException("Every key is told apart."),
         };
     }

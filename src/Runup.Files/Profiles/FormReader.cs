@@ -7,6 +7,8 @@ namespace Runup.Files.Profiles;
 /// <summary>Reads what values a parameter takes, and what they mean: a number with its scale and range, or choices.</summary>
 internal static class FormReader
 {
+    private static readonly Runup.Files.Yaml.Choices<string> Shown = Runup.Files.Yaml.Choices.Words("binary", "hexadecimal");
+
     internal static (ParameterForm? Form, Meaning? Meaning) Read(MapReader map, IReadOnlyList<Setting>? settings, ChoiceLists lists, bool isGuessed) =>
         map.Node("choices") is { } choices ? ReadChoices(map, choices, settings, lists, isGuessed) : ReadNumber(map, settings, isGuessed);
 
@@ -36,6 +38,13 @@ internal static class FormReader
             map.Fault("step", "a step of nothing", "leave it out, or give the display's step from one value to the next");
         }
 
+        var digits = map.Word("shown-in", Shown);
+        if (digits is not null && (low is < 0 || scale is { PerCount: not 1 }))
+        {
+            map.Fault("shown-in", "digits for whole numbers from zero", "`scale: 1` and `low: 0`, or leave it out");
+        }
+
+        var bits = ReadBits(map, settings);
         var conversion = ConversionReader.Read(map);
         var specials = new NamedValueReader(settings ?? [], isGuessed ? new Problems("") : map.Problems);
         if (map.Group("special") is { } special)
@@ -53,8 +62,26 @@ internal static class FormReader
             return (null, null);
         }
 
-        var form = new ParameterForm.Numeric(scale.Value, unit, low.Value, high.Value, step.Value, specials.Values);
-        return (form, settings is [var setting] ? MeaningReader.OfNumber(map, setting, conversion, specials) : null);
+        var form = new ParameterForm.Numeric(scale.Value, unit, low.Value, high.Value, step.Value, specials.Values)
+        {
+            Digits = digits switch { null => Digits.Decimal, "binary" => Digits.Binary, _ => Digits.Hexadecimal },
+        };
+        return (form, bits ?? (settings is [var setting] ? MeaningReader.OfNumber(map, setting, conversion, specials) : null));
+    }
+
+    private static Meaning? ReadBits(MapReader map, IReadOnlyList<Setting>? settings)
+    {
+        if (map.Group("bits", needed: null) is not { } group)
+        {
+            return null;
+        }
+
+        if (settings is { Count: > 0 })
+        {
+            map.Fault("bits", "bits with meanings of their own beside `means`", "one of the two would do");
+        }
+
+        return BitsReader.Read(group.Map, map.Problems);
     }
 
     private static long? Limit(MapReader map, string key, DisplayScale? scale) =>

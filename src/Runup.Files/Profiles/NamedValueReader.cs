@@ -7,7 +7,7 @@ namespace Runup.Files.Profiles;
 /// <summary>Reads choices and special values: what the display shows, and what it stands for.</summary>
 internal sealed class NamedValueReader(IReadOnlyList<Setting> settings, Problems problems)
 {
-    private const string NoCounterpart = "no-counterpart";
+    internal const string NoCounterpart = "no-counterpart";
 
     internal List<NamedValue> Values { get; } = [];
 
@@ -118,7 +118,7 @@ internal sealed class NamedValueReader(IReadOnlyList<Setting> settings, Problems
         return values.Count == settings.Count ? values : null;
     }
 
-    private static SettingValue? Value(Setting setting, string text) => setting.Form switch
+    internal static SettingValue? Value(Setting setting, string text) => setting.Form switch
     {
         SettingForm.OneOf o => o.Choices.Contains(text, StringComparer.Ordinal) ? new SettingValue.Choice(text) : null,
         SettingForm.Numeric n => decimal.TryParse(text, System.Globalization.NumberStyles.AllowLeadingSign | System.Globalization.NumberStyles.AllowDecimalPoint, System.Globalization.CultureInfo.InvariantCulture, out var number)
@@ -129,5 +129,5 @@ internal sealed class NamedValueReader(IReadOnlyList<Setting> settings, Problems
 
     private string Wanted() => settings.Count == 1 ? Wanted(settings[0]) : "`[" + string.Join(", ", settings.Select(s => s.Name)) + "]`";
 
-    private static string Wanted(Setting setting) => setting.Form is SettingForm.OneOf o ? "one of " + Quote.List(o.Choices) : "a number";
+    internal static string Wanted(Setting setting) => setting.Form is SettingForm.OneOf o ? "one of " + Quote.List(o.Choices) : "a number";
 }

@@ -71,7 +71,10 @@ internal static class ParameterReader
         var settings = MeaningReader.Settings(map);
         var perhaps = MeaningReader.Perhaps(map);
         var (form, meaning) = FormReader.Read(map, settings, lists, isGuessed: perhaps.Count > 0);
-        var raw = Default(map, form, out var bySize);
+        var below = DependentReader.Limit(map, "not-below", form);
+        var above = DependentReader.Limit(map, "not-above", form);
+        var resets = map.Flag("resets") ?? false;
+        var (raw, from, bySize) = Default(map, form);
         map.Done();
         if (map.Problems.Count > before || number is null || name is null || register is null || form is null || raw is null)
         {
@@ -92,6 +95,10 @@ internal static class ParameterReader
             Stored = !isVolatile,
             NeedsRestart = needsRestart,
             Default = raw.Value,
+            DefaultFrom = from,
+            NotBelow = below,
+            NotAbove = above,
+            Resets = resets,
             Meaning = meaning,
             Perhaps = perhaps,
             After = after,
@@ -120,18 +127,16 @@ internal static class ParameterReader
         return null;
     }
 
-    private static long? Default(MapReader map, ParameterForm? form, out bool bySize)
+    private static (long? Raw, Dependent? From, bool BySize) Default(MapReader map, ParameterForm? form)
     {
         var node = map.Node("default", "the factory value, or `by-size`, would do");
-        bySize = node is YamlScalar { Text: "by-size" };
-        return (node, form) switch
+        return node switch
         {
-            (null, _) => null,
-            _ when bySize => 0,
-            (_, ParameterForm.Numeric n) when node is YamlScalar scalar && n.Specials.FirstOrDefault(s => s.Label.Length > 0 && string.Equals(s.Label, scalar.Text, StringComparison.Ordinal)) is { } special => special.Raw,
-            (_, ParameterForm.Numeric n) => RawNumber.OfDisplay(node, n.Scale.PerCount, map.Problems),
-            (_, ParameterForm.Choices) => RawNumber.OfDisplay(node, 1, map.Problems),
-            _ => null,
+            YamlScalar { Text: "by-size" } => (0, null, true),
+            YamlMap group when DependentReader.Read(group, map.Problems, form) is { } from => (0, from, false),
+            null or YamlMap => (null, null, false),
+            _ when form is not null => (DependentReader.Value(node, form, map.Problems), null, false),
+            _ => (null, null, false),
         };
     }
 }

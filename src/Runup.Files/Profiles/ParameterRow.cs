@@ -18,20 +18,23 @@ internal sealed class ParameterRow(Parameter parameter, YamlMap map, bool defaul
     internal decimal PerCount => Parameter.Form is ParameterForm.Numeric n ? n.Scale.PerCount : 1;
 
     /// <summary>The default of a row that leaves it to the sizes: the first size's; every size must give one.</summary>
-    internal void SettleDefault(IReadOnlyList<DriveSize> sizes)
+    internal void SettleDefault(IReadOnlyList<DriveSize> sizes, IReadOnlyList<Region> regions)
     {
         if (!defaultBySize)
         {
             return;
         }
 
-        if (sizes.Where(s => !s.Defaults.ContainsKey(Parameter.Number)).Select(s => $"`{s.Name}`").ToList() is { Count: > 0 } without)
+        if (sizes.Where(s => !Gives(s, regions)).Select(s => $"`{s.Name}`").ToList() is { Count: > 0 } without)
         {
             problems.Add(Map.Find("default")!, $"no default for it at size {string.Join(", ", without)}", $"each size gives one under `defaults: {{{Parameter.Number}: ...}}`");
         }
         else if (sizes.Count > 0)
         {
-            Parameter = Parameter with { Default = sizes[0].Defaults[Parameter.Number] };
+            Parameter = Parameter with { Default = (sizes[0] with { Region = regions.FirstOrDefault() }).DefaultOf(Parameter.Number)!.Value };
         }
     }
+
+    private bool Gives(DriveSize size, IReadOnlyList<Region> regions) =>
+        size.Defaults.ContainsKey(Parameter.Number) || (regions.Count > 0 && regions.All(r => (size with { Region = r }).DefaultOf(Parameter.Number) is not null));
 }

@@ -33,7 +33,7 @@ internal sealed class ParameterRows(Problems problems)
     }
 
     /// <summary>Settles the defaults that rows leave to the sizes.</summary>
-    internal void SettleDefaults(IReadOnlyList<DriveSize> sizes) => rows.ForEach(r => r.SettleDefault(sizes));
+    internal void SettleDefaults(IReadOnlyList<DriveSize> sizes, IReadOnlyList<Region> regions) => rows.ForEach(r => r.SettleDefault(sizes, regions));
 
     /// <summary>The row of a number, or null.</summary>
     internal ParameterRow? Row(string number) => byNumber.GetValueOrDefault(number);

@@ -52,7 +52,8 @@ public static class ProfileReader
         var lists = ChoiceLists.Read(file.Group("lists"));
         var rows = ParameterReader.ReadGroups(file, defaults, lists);
         var sizes = SizeReader.Read(file, rows);
-        rows.SettleDefaults(sizes);
+        var regions = RegionReader.Read(file.Group("regions"), sizes, rows);
+        rows.SettleDefaults(sizes, regions);
         var command = CommandReader.Read(file.Group("command"), rows);
         var readings = CommandReader.ReadReadings(file.Group("readings"), rows);
         var trips = TripReader.Read(file.Group("trips"), readings.FirstOrDefault(r => r.Kind == ReadingKind.LastTrip)?.Parameter);
@@ -69,7 +70,8 @@ public static class ProfileReader
             Title = title!,
             Format = Format,
             Identity = identity,
-            Sizes = sizes,
+            Sizes = regions.Count == 0 ? sizes : [.. sizes.Select(s => s with { Region = regions[0] })],
+            Regions = regions,
             Command = command,
             Readings = readings,
             Trips = trips,

@@ -46,6 +46,7 @@ public static class ProfileSchema
         ("word-order", Words("Order of the words of 32 bits, where a row does not say otherwise", "low-first", "high-first")),
         ("ratings", Map("What sizes of one voltage class have in common, by a name of your choice", Rating())),
         ("sizes", List("The sizes, small to large", Size())),
+        ("regions", Map("Regions whose drives leave the factory with values of their own, the usual one first", Object([], ("defaults", OwnDefaults()), ("sizes", Map("Factory values of single sizes there, by size", OwnDefaults()))))),
         ("lists", Map("Choices that several rows share, by a name of your choice", Choices(label: true))),
         ("groups", List("Menus or groups, in the make's order", Object(["group", "parameters"], ("group", Text("Name of the menu or group")), ("parameters", List("Rows, in the make's order", Row()))))),
         ("store", Object(["parameter", "write"], ("parameter", Number("Parameter that is written to keep all values")), ("write", Scalar("Value that is written; hexadecimal with an h behind")))),
@@ -85,8 +86,11 @@ public static class ProfileSchema
         ("bus", Text("Capacitance of the DC bus")),
         ("lowest-resistor", Text("Lowest braking resistance")),
         ("dc-choke", Text("DC choke, per cent of base impedance")),
-        ("defaults", Map("Factory values of its own, by parameter", Scalar("As the display shows it"))),
+        ("losses", Text("What it loses as heat at rated current")),
+        ("defaults", OwnDefaults()),
         ("ranges", Map("Ranges of its own, by parameter", Object(["low", "high"], ("low", Scalar("As the display shows it")), ("high", Scalar("As the display shows it"))))));
+
+    private static JsonObject OwnDefaults() => Map("Factory values of its own, by parameter", Scalar("As the display shows it"));
 
     private static JsonObject Row() => Object(
         ["number", "name", "default"],
@@ -106,17 +110,46 @@ public static class ProfileSchema
         ("low", Scalar("Lowest value, as the display shows it")),
         ("high", Scalar("Highest value, as the display shows it")),
         ("step", Scalar("From one value to the next, where it is more than one count")),
+        ("not-below", Limit("What another parameter permits at least")),
+        ("not-above", Limit("What another parameter permits at most")),
+        ("shown-in", Words("How the display writes the digits, where not in decimal ones", "binary", "hexadecimal")),
         ("special", Choices(label: false)),
         ("choices", new JsonObject { ["anyOf"] = new JsonArray(Choices(label: true), Text("One of the lists")) }),
-        ("default", Scalar("Factory value as the display shows it; of choices the value in the register; or by-size")),
+        ("default", new JsonObject { ["anyOf"] = new JsonArray(Scalar("Factory value as the display shows it; of choices the value in the register; or by-size"), Dependent()) }),
+        ("resets", Flag("Whether a new value sets all whose default depends on it to that again")),
+        ("bits", Map("Instead of means: bits that choose a setting each, by their place such as 0 or 4-5", Bits(), "^[0-9]+(-[0-9]+)?$")),
         ("means", new JsonObject { ["anyOf"] = new JsonArray(SettingName(), List("Settings that it chooses together", SettingName())) }),
         ("perhaps", new JsonObject { ["anyOf"] = new JsonArray(SettingName(), List("Settings that it may choose together", SettingName())), ["description"] = "What an import guessed; nothing is entered for it until it is called means" }),
-        ("counted-over", Number("A ramp: parameter with the frequency to which the drive counts from 0")),
-        ("part-of", Number("Parameter of which the value is a part")),
-        ("absolute-of", Number("The setting is a part, the parameter an absolute value: parameter with the whole")),
+        ("counted-over", Basis("A ramp: the frequency to which the drive counts from 0")),
+        ("part-of", Basis("Of what the value is a part")),
+        ("absolute-of", Basis("The setting is a part, the parameter an absolute value: the whole")),
         ("at-no-slip", Flag("A speed of the shaft at no slip, where the setting is a frequency")),
+        ("below-synchronous", Flag("The rated slip in Hz, rpm or per cent, where the setting is the rated speed")),
+        ("of-rated-slip", Flag("A slip in Hz, rpm or per cent, where the setting is a part of the rated slip")),
         ("speed-change-in", Number("A ramp as speed change over time, this is the speed: parameter with the time")),
         ("change-of", Number("A ramp as speed change over time, this is the time: parameter with the speed")));
+
+    private static JsonObject Limit(string description) => new() { ["anyOf"] = new JsonArray(Number("Number of the parameter"), Dependent()), ["description"] = description };
+
+    private static JsonObject Dependent()
+    {
+        var chosen = Object([], ("of", Number("Parameter that decides it")), ("times", Scalar("So many times what that says")), ("chosen-by", Number("Parameter whose choice decides it")));
+        chosen["patternProperties"] = new JsonObject { [Register] = Scalar("Value for this choice, as the display shows it") };
+        return chosen;
+    }
+
+    private static JsonObject Bits()
+    {
+        var bits = Object(["means"], ("means", SettingName()));
+        bits["patternProperties"] = new JsonObject { [Register] = Scalar("Value of the setting, or no-counterpart") };
+        return bits;
+    }
+
+    private static JsonObject Basis(string description) => new()
+    {
+        ["anyOf"] = new JsonArray(Number("Number of a parameter, or a quantity such as 50 Hz"), Object(["current"], ("current", Text("Overload cycle: the size's continuous current")))),
+        ["description"] = description,
+    };
 
     private static JsonObject Unit()
     {
@@ -140,7 +173,7 @@ public static class ProfileSchema
     {
         ["anyOf"] = new JsonArray(
             Number("Parameter that shows it"),
-            Object(["parameter"], [("parameter", Number("Parameter that shows it")), .. ConversionReader.Keys.Select(k => (k, k is "at-no-slip" ? Flag("As in a row") : Number("As in a row")))])),
+            Object(["parameter"], [("parameter", Number("Parameter that shows it")), .. ConversionReader.Keys.Select(k => (k, ConversionReader.IsFlag(k) ? Flag("As in a row") : Number("As in a row")))])),
     };
 
     private static JsonObject Choices(bool label)

@@ -56,10 +56,11 @@ internal static class SizeReader
             map.Fault("dc-choke", "no part of the base impedance", "from `0 %` to `100 %` would do, commonly 2 to 5 %");
         }
 
+        var losses = map.Positive<ElectricalPower>("losses");
         var currents = Currents(map, common);
         return common is null || power is null || bus is null || currents is null
             ? null
-            : common.Of(power.Value, bus.Value, lowest, choke, currents);
+            : common.Of(power.Value, bus.Value, lowest, choke, currents) with { Losses = losses };
     }
 
     private static LineCurrent[]? Currents(MapReader map, CommonRating? common)
@@ -80,7 +81,7 @@ internal static class SizeReader
         return map.Problems.Count == before ? currents : null;
     }
 
-    private static Dictionary<string, long> Values(MapReader map, string key, ParameterRows rows)
+    internal static Dictionary<string, long> Values(MapReader map, string key, ParameterRows rows)
     {
         var values = new Dictionary<string, long>(StringComparer.Ordinal);
         foreach (var entry in map.Group(key)?.Map.Entries ?? [])

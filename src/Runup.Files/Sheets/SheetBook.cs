@@ -28,8 +28,9 @@ public static class SheetBook
                 Pair("drive", sheet.Drive),
                 Pair("shows", sheet.ExtentWords),
                 Pair("written", Time(sheet)),
+                Pair("before", sheet.Found is { } found ? $"as found, read {found.At.ToString("yyyy-MM-dd HH:mm:ss zzz", CultureInfo.InvariantCulture)}" : "as from the factory: nobody read the drive"),
                 Pair("checksum", sheet.Checksum),
-                .. SheetModel.HowTo.Select(h => Pair("how to", h)),
+                .. sheet.HowTo.Select(h => Pair("how to", h)),
             ],
             sheet.Tag,
             2);

@@ -34,7 +34,7 @@ public static class CommandCodec
     /// <remarks>What the reference can't say exactly is rounded down: no motor is asked for more than was permitted.</remarks>
     public static long? ReferenceRaw(DriveProfile profile, CommandInterface command, DriveCommand asked, ParameterValues values)
     {
-        var at = new Surroundings(profile, values);
+        var at = new Surroundings(profile, null, values);
         var own = IsSpeed(command.Reference) ? asked.Frequency.RadiansPerSecond / at.Pairs : asked.Frequency.Hertz;
         if (own is not { } size || at.Counts(command.Reference, size) is not { } counts)
         {
@@ -49,7 +49,7 @@ public static class CommandCodec
     /// <summary>The command that the registers hold, as the drive takes it; null where the reference can't be told.</summary>
     public static DriveCommand? Read(DriveProfile profile, CommandInterface command, long wordRaw, long referenceRaw, ParameterValues values)
     {
-        var at = new Surroundings(profile, values);
+        var at = new Surroundings(profile, null, values);
         var word = new ControlWord((ushort)wordRaw);
         var own = at.Own(command.Reference, referenceRaw);
         var hertz = IsSpeed(command.Reference) ? own * at.Pairs / (2 * Math.PI) : own;

@@ -11,7 +11,7 @@ public static class ReadingCodec
     /// <param name="raw">The value read for a parameter, or null where it was not read.</param>
     public static DriveReadings Decode(DriveProfile profile, ParameterValues values, Func<Parameter, long?> raw)
     {
-        var at = new Surroundings(profile, values);
+        var at = new Surroundings(profile, null, values);
         var round = new DriveReadings();
         foreach (var reading in profile.Readings)
         {
@@ -48,7 +48,7 @@ public static class ReadingCodec
     /// <summary>Encodes a round of readings; a value beyond a register's reach stands at its end, as a drive shows it.</summary>
     public static IEnumerable<(Parameter Parameter, long Raw)> Encode(DriveProfile profile, ParameterValues values, DriveReadings round)
     {
-        var at = new Surroundings(profile, values);
+        var at = new Surroundings(profile, null, values);
         foreach (var reading in profile.Readings)
         {
             if (Raw(at, profile, reading, round) is { } raw)
@@ -59,7 +59,7 @@ public static class ReadingCodec
     }
 
     private static double? Si(Surroundings at, DriveReading reading, long raw) =>
-        at.Own(reading.Parameter, raw) is { } own ? ConversionArithmetic.ToSetting(reading.Conversion, own, at) : null;
+        at.Own(reading.Parameter, raw) is { } own ? ConversionArithmetic.ToSetting(reading.Conversion, own, at, at.DimensionOf(reading.Parameter)) : null;
 
     private static DriveReadings With(DriveReadings round, DriveProfile profile, DriveReading reading, long raw, double? si) => reading.Kind switch
     {
@@ -99,7 +99,7 @@ public static class ReadingCodec
             return (long)value;
         }
 
-        return ConversionArithmetic.ToOwn(reading.Conversion, value, at) is { } own && at.Counts(reading.Parameter, own) is { } counts
+        return ConversionArithmetic.ToOwn(reading.Conversion, value, at, at.DimensionOf(reading.Parameter)) is { } own && at.Counts(reading.Parameter, own) is { } counts
             ? (long)Math.Clamp(Math.Round(counts, MidpointRounding.AwayFromZero), Least(reading.Parameter), Most(reading.Parameter))
             : null;
     }

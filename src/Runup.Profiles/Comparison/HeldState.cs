@@ -53,6 +53,6 @@ public sealed record HeldState(DriveProfile Profile, DriveSize Size, ParameterVa
         var lines = Sheet.For(Profile, Size, SettingSet.Empty.With(setting, value), Values);
         return lines.Any(l => l.Parameter is null || l.Raw is null || l.Fit is Fit.OutOfRange)
             ? null
-            : SettingsReader.Read(Profile, Size, Sheet.After(lines, Values))[setting];
+            : SettingsReader.Read(Profile, Size, Sheet.After(Profile, Size, lines, Values))[setting];
     }
 }

@@ -11,6 +11,8 @@ public static class ConversionNames
         Conversion.PartOf => "part-of",
         Conversion.Absolute => "absolute-of",
         Conversion.NoSlipSpeed => "at-no-slip",
+        Conversion.BelowSynchronous => "below-synchronous",
+        Conversion.OfRatedSlip => "of-rated-slip",
         Conversion.SpeedChange => "speed-change-in",
         Conversion.ChangeTime => "change-of",
         _ => throw new InvalidOperationException("Every conversion is told apart."),

@@ -7,10 +7,12 @@ public static class ProfileLint
     public static IReadOnlyList<LintFinding> Check(DriveProfile profile) =>
     [
         .. ReferenceLint.Check(profile),
+        .. LimitLint.Check(profile),
         .. RangeLint.Check(profile),
         .. RegisterLint.Check(profile),
         .. MeaningLint.Check(profile),
         .. MeaningLint.Guessed(profile),
+        .. BitsLint.Check(profile),
         .. UnitLint.Check(profile),
         .. OrderLint.Check(profile),
         .. EssentialsLint.Check(profile),

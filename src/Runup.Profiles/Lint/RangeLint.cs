@@ -7,8 +7,15 @@ internal static class RangeLint
 {
     private static readonly string[] Limits = ["low", "high"];
 
-    internal static IEnumerable<LintFinding> Check(DriveProfile profile) =>
-        profile.Parameters.SelectMany(p => p.Form is ParameterForm.Numeric n ? OfNumber(profile, p, n) : OfChoices(profile, p, (ParameterForm.Choices)p.Form));
+    internal static IEnumerable<LintFinding> Check(DriveProfile profile)
+    {
+        // Of what depends on nothing that is there the values are not known; that is said elsewhere.
+        var unknown = LimitLint.Check(profile).Where(f => f.Severity is LintSeverity.Error).Select(f => f.Parameter).ToHashSet(StringComparer.Ordinal);
+        return OfRows(profile).Concat(profile.Parameters.Where(p => !unknown.Contains(p.Number)).SelectMany(p => Defaults(profile, p)));
+    }
+
+    private static IEnumerable<LintFinding> OfRows(DriveProfile profile) =>
+        profile.Parameters.SelectMany(p => p.Form is ParameterForm.Numeric n ? OfNumber(profile, p, n) : OfChoices(p, (ParameterForm.Choices)p.Form));
 
     private static IEnumerable<LintFinding> OfNumber(DriveProfile profile, Parameter parameter, ParameterForm.Numeric form)
     {
@@ -42,7 +49,7 @@ internal static class RangeLint
             yield return finding;
         }
 
-        foreach (var finding in OfSizes(profile, parameter, form).Concat(Defaults(profile, parameter)))
+        foreach (var finding in OfSizes(profile, parameter, form))
         {
             yield return finding;
         }
@@ -64,7 +71,7 @@ internal static class RangeLint
         }
     }
 
-    private static IEnumerable<LintFinding> OfChoices(DriveProfile profile, Parameter parameter, ParameterForm.Choices form)
+    private static IEnumerable<LintFinding> OfChoices(Parameter parameter, ParameterForm.Choices form)
     {
         if (form.Values.Count == 0)
         {
@@ -81,25 +88,35 @@ internal static class RangeLint
         {
             yield return ProfileLint.Error(parameter, "choices", $"two choices show \"{twice.Key}\"", "choices that a person can tell apart on the display");
         }
-
-        foreach (var finding in Defaults(profile, parameter))
-        {
-            yield return finding;
-        }
     }
 
+    // Once for all sizes, and once more wherever size, region or other parameters make a difference.
     private static IEnumerable<LintFinding> Defaults(DriveProfile profile, Parameter parameter)
     {
-        foreach (var size in profile.Sizes.Where((s, i) => i == 0 || s.Defaults.ContainsKey(parameter.Number) || s.Ranges.ContainsKey(parameter.Number)))
+        var seen = new HashSet<(long, ParameterRange)>();
+        if (parameter.Form is ParameterForm.Numeric n ? n.Low > n.High : parameter.Form is ParameterForm.Choices { Values.Count: 0 })
         {
-            var raw = parameter.DefaultRaw(size);
-            if (!parameter.Accepts(raw, size))
+            yield break;
+        }
+
+        foreach (var size in Everywhere(profile))
+        {
+            var factory = ParameterValues.Defaults(profile, size);
+            var raw = factory[parameter.Number]!.Value;
+            if (seen.Add((raw, profile.Range(parameter, size, factory))) && !profile.Accepts(parameter, raw, size, factory))
             {
-                var shown = parameter.Form is ParameterForm.Numeric n ? Shown(n, raw) : raw.ToString(CultureInfo.InvariantCulture);
-                yield return ProfileLint.Error(parameter, "default", $"the default {shown} is not one of its values (size `{size.Name}`)", "a default within the range, on a step, or one of the choices");
+                var where = size.Region is null ? $"size `{size.Name}`" : $"size `{size.Name}`, region `{size.Region}`";
+                yield return ProfileLint.Error(parameter, "default", $"the default {Shown(parameter, raw)} is not one of its values ({where})", "a default within the range, on a step, or one of the choices");
             }
         }
     }
+
+    /// <summary>Every size in every region.</summary>
+    internal static IEnumerable<DriveSize> Everywhere(DriveProfile profile) =>
+        profile.Regions.Count == 0 ? profile.Sizes : profile.Regions.SelectMany(r => profile.Sizes.Select(s => s with { Region = r }));
+
+    internal static string Shown(Parameter parameter, long raw) =>
+        parameter.Form is ParameterForm.Numeric n ? Shown(n, raw) : raw.ToString(CultureInfo.InvariantCulture);
 
     private static string Shown(ParameterForm.Numeric form, long raw) => form.Scale.Value(raw).ToString(CultureInfo.InvariantCulture);
 }

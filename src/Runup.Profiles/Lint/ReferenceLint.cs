@@ -40,6 +40,19 @@ internal static class ReferenceLint
             yield return Unknown(parameter, key, number);
         }
 
+        if (Whole(conversion) is Basis.SizeCurrent whole && profile.Sizes.FirstOrDefault(s => s.Rating.Overloads.All(o => !string.Equals(o.Name, whole.Cycle, StringComparison.Ordinal))) is { } without)
+        {
+            yield return ProfileLint.Error(parameter, key, $"size `{without.Name}` has no overload cycle `{whole.Cycle}`", "the name of a cycle that all sizes have");
+        }
+
+        if (conversion is Conversion.BelowSynchronous or Conversion.OfRatedSlip)
+        {
+            foreach (var needed in Slips(profile, conversion).Where(s => profile.Carrying(s).Count == 0))
+            {
+                yield return ProfileLint.Error(parameter, key, $"no parameter means `{needed.Name}`, without which a slip says no speed", "add its row");
+            }
+        }
+
         if (conversion is Conversion.CountedOver or Conversion.SpeedChange or Conversion.ChangeTime && profile.Carrying(Setting.MaximumFrequency).Count == 0)
         {
             yield return ProfileLint.Error(parameter, key, "no parameter means `maximum-frequency`, to which our ramps count", "add the row of the highest frequency");
@@ -53,6 +66,27 @@ internal static class ReferenceLint
         if (Partner(profile, parameter, conversion) is { } missing)
         {
             yield return ProfileLint.Error(parameter, key, $"parameter `{missing}` does not name this one in turn", "the speed and the time of a ramp name each other with `speed-change-in` and `change-of`");
+        }
+    }
+
+    private static Basis? Whole(Conversion conversion) => conversion switch
+    {
+        Conversion.PartOf p => p.Whole,
+        Conversion.Absolute a => a.Whole,
+        _ => null,
+    };
+
+    private static IEnumerable<Setting> Slips(DriveProfile profile, Conversion conversion)
+    {
+        yield return Setting.MotorPoleCount;
+        if (conversion is Conversion.OfRatedSlip)
+        {
+            yield return Setting.MotorRatedSpeed;
+        }
+
+        if (profile.Carrying(Setting.MotorRatedFrequency).Count == 0)
+        {
+            yield return Setting.BaseFrequency;
         }
     }
 
@@ -97,6 +131,6 @@ internal static class ReferenceLint
         }
     }
 
-    private static LintFinding Unknown(Parameter parameter, string? key, string number) =>
+    internal static LintFinding Unknown(Parameter parameter, string? key, string number) =>
         ProfileLint.Error(parameter, key, $"there is no parameter `{number}`", "give the number of a parameter of this profile");
 }

@@ -9,10 +9,10 @@ public static class RoundTrip
     /// <summary>As <see cref="Check(DriveProfile, DriveSize)"/> on the first size, and on each other where its range or default is its own.</summary>
     public static IReadOnlyList<LintFinding> Check(DriveProfile profile) =>
     [
-        .. profile.Sizes.SelectMany((size, i) =>
+        .. RangeLint.Everywhere(profile).SelectMany((size, i) =>
         {
             var values = ParameterValues.Defaults(profile, size);
-            return profile.Parameters.Where(p => i == 0 || size.Ranges.ContainsKey(p.Number) || size.Defaults.ContainsKey(p.Number))
+            return profile.Parameters.Where(p => i == 0 || size.Ranges.ContainsKey(p.Number) || size.DefaultOf(p.Number) is not null || p.DefaultFrom is not null)
                 .Select(p => FirstLost(p, size, values)).OfType<LintFinding>();
         }),
     ];
@@ -26,7 +26,7 @@ public static class RoundTrip
 
     private static LintFinding? FirstLost(Parameter parameter, DriveSize size, ParameterValues values)
     {
-        foreach (var raw in Tried(parameter, size))
+        foreach (var raw in Tried(parameter, size, values[parameter.Number]!.Value))
         {
             if (!RegisterImage.Fits(parameter, raw) || RegisterImage.Raw(parameter, RegisterImage.Words(parameter, raw)) != raw)
             {
@@ -43,7 +43,7 @@ public static class RoundTrip
         return null;
     }
 
-    private static IEnumerable<long> Tried(Parameter parameter, DriveSize size)
+    private static IEnumerable<long> Tried(Parameter parameter, DriveSize size, long factory)
     {
         if (parameter.Form is not ParameterForm.Numeric form)
         {
@@ -53,7 +53,7 @@ public static class RoundTrip
         var range = parameter.Range(size);
         var count = ((range.High - range.Low) / form.Step) + 1;
         var stride = Math.Max(1, count / AllUpTo);
-        return Spread(range, form.Step * stride).Append(range.High).Append(parameter.DefaultRaw(size)).Concat(form.Specials.Select(s => s.Raw));
+        return Spread(range, form.Step * stride).Append(range.High).Append(factory).Concat(form.Specials.Select(s => s.Raw));
     }
 
     private static IEnumerable<long> Spread(ParameterRange range, long stride)

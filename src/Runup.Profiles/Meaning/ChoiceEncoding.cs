@@ -47,7 +47,7 @@ internal static class ChoiceEncoding
         return true;
     }
 
-    private static bool Same(SettingValue offered, SettingValue wanted) => (offered, wanted) switch
+    internal static bool Same(SettingValue offered, SettingValue wanted) => (offered, wanted) switch
     {
         (SettingValue.Number a, SettingValue.Number b) => Fit.Same(a.Si, b.Si),
         _ => offered == wanted,

@@ -17,28 +17,28 @@ public abstract record Conversion
         public static Direct Instance { get; } = new();
     }
 
-    /// <summary>A ramp time counted from 0 to the frequency of another parameter, where settings count to maximum frequency: t_own = t · f_own / f_max.</summary>
-    /// <param name="Frequency">Number of the parameter with the frequency that the drive counts to.</param>
-    public sealed record CountedOver(string Frequency) : Conversion
+    /// <summary>A ramp time counted from 0 to a frequency of the drive's own, where settings count to maximum frequency: t_own = t · f_own / f_max.</summary>
+    /// <param name="Frequency">The frequency that the drive counts to.</param>
+    public sealed record CountedOver(Basis Frequency) : Conversion
     {
         /// <inheritdoc/>
-        public override IReadOnlyList<string> Reads => [Frequency];
+        public override IReadOnlyList<string> Reads => Frequency.Reads;
     }
 
-    /// <summary>A part of another parameter: x = part · whole.</summary>
-    /// <param name="Whole">Number of the parameter with the whole.</param>
-    public sealed record PartOf(string Whole) : Conversion
+    /// <summary>A part of a whole: x = part · whole.</summary>
+    /// <param name="Whole">The whole.</param>
+    public sealed record PartOf(Basis Whole) : Conversion
     {
         /// <inheritdoc/>
-        public override IReadOnlyList<string> Reads => [Whole];
+        public override IReadOnlyList<string> Reads => Whole.Reads;
     }
 
     /// <summary>An absolute value where the setting is a part of it: part = x / whole.</summary>
-    /// <param name="Whole">Number of the parameter with the whole.</param>
-    public sealed record Absolute(string Whole) : Conversion
+    /// <param name="Whole">The whole.</param>
+    public sealed record Absolute(Basis Whole) : Conversion
     {
         /// <inheritdoc/>
-        public override IReadOnlyList<string> Reads => [Whole];
+        public override IReadOnlyList<string> Reads => Whole.Reads;
     }
 
     /// <summary>A speed of the shaft at no slip where the setting is a frequency: f = p · n, with p pole pairs and n in turns per second.</summary>
@@ -46,6 +46,23 @@ public abstract record Conversion
     {
         /// <summary>The one instance that is needed.</summary>
         public static NoSlipSpeed Instance { get; } = new();
+    }
+
+    /// <summary>
+    /// Rated slip where the setting is rated speed: n = (f_N − f_s) / p. In Hz the value is f_s itself, in rpm f_s = p · n_s, in per cent
+    /// f_s = s · f_N.
+    /// </summary>
+    public sealed record BelowSynchronous : Conversion
+    {
+        /// <summary>The one instance that is needed.</summary>
+        public static BelowSynchronous Instance { get; } = new();
+    }
+
+    /// <summary>A slip in Hz, rpm or per cent, as above, where the setting is a part of rated slip: part = f_s / (f_N − p · n_N).</summary>
+    public sealed record OfRatedSlip : Conversion
+    {
+        /// <summary>The one instance that is needed.</summary>
+        public static OfRatedSlip Instance { get; } = new();
     }
 
     /// <summary>The change of speed of a ramp stated as speed change over time: t = t_own · f_max / (p · n_own).</summary>

@@ -30,4 +30,12 @@ public abstract record Meaning
         /// <inheritdoc/>
         public override IReadOnlyList<Setting> Settings => Chosen;
     }
+
+    /// <summary>Bits of one value stand each for a setting of their own; the other bits mean none.</summary>
+    /// <param name="Fields">The bits, each with its setting.</param>
+    public sealed record Bits(IReadOnlyList<BitField> Fields) : Meaning
+    {
+        /// <inheritdoc/>
+        public override IReadOnlyList<Setting> Settings { get; } = [.. Fields.Select(f => f.Setting)];
+    }
 }

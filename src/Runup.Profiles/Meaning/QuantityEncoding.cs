@@ -28,7 +28,7 @@ internal static class QuantityEncoding
             return new Encoding.Undecided($"Cannot be worked out: {Missing(meaning.Conversion)} is not known or zero.");
         }
 
-        var nearest = Nearest(counts, form, parameter.Range(size));
+        var nearest = Nearest(counts, form, Limits.Range(at, parameter, size));
         var fit = Judge(at, parameter, form, meaning, number.Si, nearest, counts);
         return new Encoding.Value(nearest, mapping, fit, Said(How(at, meaning.Conversion, number.Si), FitWords.Of(fit, meaning.Setting)));
     }
@@ -46,7 +46,7 @@ internal static class QuantityEncoding
     }
 
     private static double? Own(Surroundings at, Parameter parameter, DriveSize size, ParameterForm.Numeric form, Conversion conversion, double si) =>
-        conversion is Conversion.ChangeTime change ? SpeedChangeTime.For(at, parameter, size, form, change, si) : ConversionArithmetic.ToOwn(conversion, si, at);
+        conversion is Conversion.ChangeTime change ? SpeedChangeTime.For(at, parameter, size, form, change, si) : ConversionArithmetic.ToOwn(conversion, si, at, at.DimensionOf(parameter));
 
     private static Fit Judge(Surroundings at, Parameter parameter, ParameterForm.Numeric form, Meaning.Quantity meaning, double wanted, long raw, decimal counts)
     {
@@ -71,23 +71,30 @@ internal static class QuantityEncoding
 
     private static string Missing(Conversion conversion) => conversion switch
     {
-        Conversion.CountedOver c => $"parameter {c.Frequency} or the highest frequency",
-        Conversion.PartOf p => $"parameter {p.Whole}",
-        Conversion.Absolute a => $"parameter {a.Whole}",
+        Conversion.CountedOver c => $"{c.Frequency} or the highest frequency",
+        Conversion.PartOf p => $"{p.Whole}",
+        Conversion.Absolute a => $"{a.Whole}",
         Conversion.NoSlipSpeed => "the number of poles",
+        Conversion.BelowSynchronous => "the motor's frequency or number of poles",
+        Conversion.OfRatedSlip => "the motor's frequency, speed or number of poles",
         Conversion.SpeedChange s => $"parameter {s.Time}, the highest frequency or the number of poles",
         Conversion.ChangeTime c => $"parameter {c.Speed}, the highest frequency or the number of poles",
         _ => "its unit",
     };
+
+    private static string To(Surroundings at, Basis frequency) =>
+        frequency is Basis.Always ? $"{frequency}" : string.Create(CultureInfo.InvariantCulture, $"{at.Of(frequency):0.##} Hz of {frequency}");
 
     private static string? How(Surroundings at, Conversion conversion, double wanted)
     {
         var text = CultureInfo.InvariantCulture;
         return conversion switch
         {
-            Conversion.CountedOver c => string.Create(text, $"{wanted:0.###} s to {at.MaximumFrequency:0.##} Hz, counted here to the {at.Of(c.Frequency):0.##} Hz of parameter {c.Frequency}"),
-            Conversion.PartOf p => string.Create(text, $"as a part of parameter {p.Whole}"),
-            Conversion.Absolute a => string.Create(text, $"{100 * wanted:0.##} % of parameter {a.Whole}"),
+            Conversion.CountedOver c => string.Create(text, $"{wanted:0.###} s to {at.MaximumFrequency:0.##} Hz, counted here to the {To(at, c.Frequency)}"),
+            Conversion.PartOf p => string.Create(text, $"as a part of {p.Whole}"),
+            Conversion.Absolute a => string.Create(text, $"{100 * wanted:0.##} % of {a.Whole}"),
+            Conversion.BelowSynchronous => string.Create(text, $"as rated slip beneath the {at.RatedFrequency:0.##} Hz of the field"),
+            Conversion.OfRatedSlip => string.Create(text, $"{100 * wanted:0.##} % of the rated slip of {at.RatedSlip:0.##} Hz"),
             Conversion.NoSlipSpeed => string.Create(text, $"{wanted:0.##} Hz as speed at no slip with {2 * at.Pairs:0} poles"),
             Conversion.SpeedChange s => string.Create(text, $"{wanted:0.###} s to {at.MaximumFrequency:0.##} Hz, as change of speed in the time of parameter {s.Time}"),
             Conversion.ChangeTime c => string.Create(text, $"{wanted:0.###} s to {at.MaximumFrequency:0.##} Hz, as time for the change of speed of parameter {c.Speed}"),

@@ -18,6 +18,17 @@ internal static class SettingCodec
 
                 break;
 
+            case Meaning.Bits bits:
+                foreach (var field in bits.Fields)
+                {
+                    if (field.Says.TryGetValue(field.In(raw), out var says) && says is not null)
+                    {
+                        yield return (field.Setting, says);
+                    }
+                }
+
+                break;
+
             case Meaning.Quantity quantity when quantity.Specials.TryGetValue(raw, out var special):
                 if (special is not null)
                 {
@@ -27,7 +38,7 @@ internal static class SettingCodec
                 break;
 
             case Meaning.Quantity quantity:
-                if (at.Own(parameter, raw) is { } own && ConversionArithmetic.ToSetting(quantity.Conversion, own, at) is { } si && double.IsFinite(si))
+                if (at.Own(parameter, raw) is { } own && ConversionArithmetic.ToSetting(quantity.Conversion, own, at, at.DimensionOf(parameter)) is { } si && double.IsFinite(si))
                 {
                     yield return (quantity.Setting, new SettingValue.Number(si));
                 }
@@ -40,6 +51,7 @@ internal static class SettingCodec
     internal static Encoding Encode(Surroundings at, Parameter parameter, DriveSize size, SettingSet plan) => parameter.Meaning switch
     {
         Meaning.Choice choice => ChoiceEncoding.Encode(at, parameter, choice, plan),
+        Meaning.Bits bits => BitsEncoding.Encode(at, parameter, bits, plan),
         Meaning.Quantity quantity when plan[quantity.Setting] is { } wanted => QuantityEncoding.Encode(at, parameter, size, quantity, wanted),
         _ => throw new ArgumentException($"The plan says nothing about parameter {parameter.Number}.", nameof(plan)),
     };

@@ -9,7 +9,7 @@ internal static class SpeedChangeTime
     /// <summary>The shortest time from the ramp on for which the speed, too, is one that the drive can hold; the nearest where none is.</summary>
     internal static double? For(Surroundings at, Parameter parameter, DriveSize size, ParameterForm.Numeric form, Conversion.ChangeTime change, double ramp)
     {
-        var range = parameter.Range(size);
+        var range = Limits.Range(at, parameter, size);
         if (at.Find(change.Speed) is not { } speed || at.Counts(parameter, ramp) is not { } counts || at.Own(parameter, range.Low) is null)
         {
             return null;
@@ -46,7 +46,7 @@ internal static class SpeedChangeTime
             return null;
         }
 
-        var nearest = QuantityEncoding.Nearest(counts, (ParameterForm.Numeric)speed.Form, speed.Range(size));
+        var nearest = QuantityEncoding.Nearest(counts, (ParameterForm.Numeric)speed.Form, Limits.Range(at, speed, size));
         return (double)Math.Abs((nearest - counts) / Math.Max(1, counts));
     }
 }

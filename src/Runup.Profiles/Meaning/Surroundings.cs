@@ -1,9 +1,13 @@
+using Runup.Quantities;
 using Runup.Settings;
 
 namespace Runup.Profiles;
 
 /// <summary>The other parameters of a drive that a conversion reads, as quantities in SI.</summary>
-internal sealed class Surroundings(DriveProfile profile, ParameterValues values)
+/// <param name="profile">The drive's profile.</param>
+/// <param name="size">Its size; null where nobody knows it, and then nothing can be a part of what the size carries.</param>
+/// <param name="values">What its parameters hold.</param>
+internal sealed class Surroundings(DriveProfile profile, DriveSize? size, ParameterValues values)
 {
     // A conversion may read a parameter that is itself converted; deeper than this is a circle, which the lint names.
     private const int Deepest = 8;
@@ -12,7 +16,7 @@ internal sealed class Surroundings(DriveProfile profile, ParameterValues values)
     internal ParameterValues Values => values;
 
     /// <summary>These surroundings with one value changed.</summary>
-    internal Surroundings With(string number, long raw) => new(profile, values.With(number, raw));
+    internal Surroundings With(string number, long raw) => new(profile, size, values.With(number, raw));
 
     /// <summary>The parameter of a number, or null.</summary>
     internal Parameter? Find(string number) => profile.Find(number);
@@ -63,6 +67,25 @@ internal sealed class Surroundings(DriveProfile profile, ParameterValues values)
             _ => Setting(parameter, raw),
         };
     }
+
+    /// <summary>What a part is a part of, in SI; null where it is not known.</summary>
+    internal double? Of(Basis basis) => basis switch
+    {
+        Basis.Of of => Of(of.Parameter),
+        Basis.Always always => always.Si,
+        Basis.SizeCurrent current => size?.Rating.Overloads.FirstOrDefault(o => string.Equals(o.Name, current.Cycle, StringComparison.Ordinal))?.Current.Amperes,
+        _ => throw new InvalidOperationException("Every basis is told apart."),
+    };
+
+    /// <summary>Dimension of the unit that a parameter stands in; null where it has none that is known.</summary>
+    internal Dimension? DimensionOf(Parameter parameter) =>
+        parameter.Form is ParameterForm.Numeric form ? ProfileUnit.Find(DisplayText.UnitOf(form, values).Symbol)?.Dimension : null;
+
+    /// <summary>Frequency on the motor's plate as the drive holds it; where it has no such row, the base frequency.</summary>
+    internal double? RatedFrequency => ByMeaning(profile.Carrying(Runup.Settings.Setting.MotorRatedFrequency).Count > 0 ? Runup.Settings.Setting.MotorRatedFrequency : Runup.Settings.Setting.BaseFrequency);
+
+    /// <summary>Slip on the motor's plate as a frequency: f_N − p · n_N.</summary>
+    internal double? RatedSlip => RatedFrequency - ConversionArithmetic.Frequency(ByMeaning(Runup.Settings.Setting.MotorRatedSpeed), this);
 
     /// <summary>Highest output frequency as the drive holds it.</summary>
     internal double? MaximumFrequency => ByMeaning(Runup.Settings.Setting.MaximumFrequency);

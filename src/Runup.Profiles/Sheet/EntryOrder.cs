@@ -25,7 +25,7 @@ public static class EntryOrder
     /// <summary>All parameters of a profile in the order of entry.</summary>
     public static IReadOnlyList<Parameter> Of(DriveProfile profile) => Sorted(profile).Order;
 
-    /// <summary>The parameters that a parameter must come after: those that its conversion, its unit and its manual name.</summary>
+    /// <summary>The parameters that a parameter must come after: those that its conversion, its unit, its range and its manual name, and the one that would undo it.</summary>
     public static IEnumerable<string> Before(DriveProfile profile, Parameter parameter) =>
         Before(profile, parameter, (parameter.Meaning as Meaning.Quantity)?.Conversion);
 
@@ -37,15 +37,21 @@ public static class EntryOrder
         {
             Conversion.CountedOver => [Setting.MaximumFrequency],
             Conversion.NoSlipSpeed => [Setting.MotorPoleCount],
-            Conversion.SpeedChange or Conversion.ChangeTime => (IReadOnlyList<Setting>)[Setting.MaximumFrequency, Setting.MotorPoleCount],
-            _ => [],
+            Conversion.BelowSynchronous => [Setting.MotorPoleCount, .. RatedFrequency(profile)],
+            Conversion.OfRatedSlip => [Setting.MotorPoleCount, Setting.MotorRatedSpeed, .. RatedFrequency(profile)],
+            Conversion.SpeedChange or Conversion.ChangeTime => [Setting.MaximumFrequency, Setting.MotorPoleCount],
+            _ => (IReadOnlyList<Setting>)[],
         };
 
         // Speed and time of a change name each other; the time is chosen first.
         var reads = conversion is Conversion.ChangeTime ? [] : conversion?.Reads ?? [];
-        return parameter.After.Concat(unit).Concat(reads).Concat(meanings.SelectMany(profile.Carrying).Select(p => p.Number))
+        var reset = parameter.DefaultFrom is { } from && profile.Find(from.Parameter) is { Resets: true } ? [from.Parameter] : Array.Empty<string>();
+        return parameter.After.Concat(unit).Concat(parameter.BoundBy).Concat(reset).Concat(reads).Concat(meanings.SelectMany(profile.Carrying).Select(p => p.Number))
             .Where(n => !string.Equals(n, parameter.Number, StringComparison.Ordinal)).Distinct(StringComparer.Ordinal);
     }
+
+    private static IEnumerable<Setting> RatedFrequency(DriveProfile profile) =>
+        [profile.Carrying(Setting.MotorRatedFrequency).Count > 0 ? Setting.MotorRatedFrequency : Setting.BaseFrequency];
 
     /// <summary>The order, and the parameters that wait for one another in a circle.</summary>
     internal static (IReadOnlyList<Parameter> Order, IReadOnlyList<Parameter> Circle) Sorted(DriveProfile profile)

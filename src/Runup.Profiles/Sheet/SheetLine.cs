@@ -30,13 +30,22 @@ public sealed record SheetLine
     public string? Unit { get; init; }
 
     /// <summary>What the display shows before; null where it is not known.</summary>
-    public string? BeforeDisplay { get; init; }
+    public ShownValue? Before { get; init; }
+
+    /// <summary>The digits or the choice that the display shows before; null where it is not known.</summary>
+    public string? BeforeDisplay => Before?.Display;
 
     /// <summary>Unit that the display stands in before, which may be another; null for choices and pure numbers.</summary>
-    public string? BeforeUnit { get; init; }
+    public string? BeforeUnit => Before?.Unit;
 
-    /// <summary>What the display shows from the factory.</summary>
-    public string? DefaultDisplay { get; init; }
+    /// <summary>What the display shows from the factory, on a drive of this size and region, beside what is entered before this line; null without parameter.</summary>
+    public ShownValue? Default { get; init; }
+
+    /// <summary>The lowest that the display takes when the parameter's turn comes; null for choices and without parameter.</summary>
+    public ShownValue? Low { get; init; }
+
+    /// <summary>The highest, likewise.</summary>
+    public ShownValue? High { get; init; }
 
     /// <summary>Whether the display shows something else than before: another value, or the same digits in another unit (or what it showed is not known).</summary>
     public bool Changed { get; init; }

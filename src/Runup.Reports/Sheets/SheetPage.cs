@@ -8,9 +8,6 @@ namespace Runup.Reports.Sheets;
 /// <summary>The sheet for paper: one line for each parameter, a box to tick, a blank for what was found.</summary>
 public static class SheetPage
 {
-    private const string Headings =
-        "<th>done</th><th class=\"n\"></th><th>no.</th><th>name on the drive's list</th><th class=\"n enter\">enter</th><th>unit</th><th class=\"n\">from factory</th><th class=\"found\">found, if other</th><th>why</th>";
-
     // In half lines: a row takes two, each further line of its name or reason one more. Tried on US Letter, the lower of the two.
     private const int RoomInHalfLines = 72;
     private const int LettersOfName = 27;
@@ -41,20 +38,28 @@ public static class SheetPage
     {
         html.In("table", null, table =>
         {
-            table.Own("<colgroup><col class=\"done\"/><col class=\"order\"/><col class=\"no\"/><col class=\"name\"/><col class=\"enter\"/><col class=\"unit\"/><col class=\"before\"/><col class=\"found\"/><col/></colgroup>\n");
+            var read = sheet.Found is not null;
+            table.Own($"<colgroup><col class=\"done\"/><col class=\"order\"/><col class=\"no\"/><col class=\"name\"/><col class=\"enter\"/><col class=\"unit\"/>{(read ? "<col class=\"before\"/>" : "")}<col class=\"before\"/><col class=\"found\"/><col/></colgroup>\n");
 
             // Browsers repeat the head on each page of paper.
             table.In("thead", null, head => head
-                .In("tr", null, row => row.Own("<th colspan=\"9\" class=\"which\">").In("span", null, which => Which(which, sheet)).Own("</th>\n"))
-                .In("tr", "heads", row => row.Own(Headings)));
-            table.In("tbody", null, rows =>
+                .In("tr", null, row => row.Own($"<th colspan=\"{Columns(sheet)}\" class=\"which\">").In("span", null, which => Which(which, sheet)).Own("</th>\n"))
+                .In("tr", "heads", row => row.Own(Headings(read))));
+            table.In("tbody", null, rows => Lines(rows, sheet, sheet.ToEnter));
+            if (sheet.Already.Any())
             {
-                foreach (var entry in sheet.Entries)
+                table.In("tbody", "already", rows =>
                 {
-                    rows.In("tr", null, row => Line(row, entry));
-                }
-            });
+                    rows.In("tr", null, row => row.Own($"<th colspan=\"{Columns(sheet)}\">").Text($"{sheet.AlreadyWords}.").Own("</th>"));
+                    Lines(rows, sheet, sheet.Already);
+                });
+            }
         });
+        if (sheet.FoundOtherwise.Count > 0)
+        {
+            html.Element("p", $"Found otherwise than from the factory, and not decided by the job: {string.Join(", ", sheet.FoundOtherwise)}. The sheet of every parameter shows them.", "otherwise");
+        }
+
         Without(html, sheet);
         Foot(html, sheet);
     }
@@ -64,24 +69,45 @@ public static class SheetPage
         .Text($"{char.ToUpperInvariant(sheet.ExtentWords[0])}{sheet.ExtentWords[1..]}. Written {Numbers.Of(sheet.WrittenAt)}. ")
         .Element("span", $"Sheet {sheet.Checksum}", "keep");
 
-    private static void Line(HtmlWriter row, SheetEntry entry) => row
-        .In("td", null, cell => cell.Element("span", "", "box"))
-        .Element("td", entry.Line.Order.ToString(CultureInfo.InvariantCulture), "n soft")
-        .Element("td", entry.Line.Parameter!.Number, "keep")
-        .Element("td", entry.Name, "name")
-        .In("td", "n enter", cell => cell.Element("b", entry.Enter))
-        .Element("td", entry.Unit, "keep unit")
-        .Element("td", entry.Before, "n soft")
-        .Element("td", "", "found")
-        .In("td", "why", cell =>
-        {
-            foreach (var (mark, place) in entry.Marks.Select((m, i) => (m, i)))
-            {
-                cell.Text(place == 0 ? "" : ", ").Element("b", mark.Word).Text(mark.About.Length == 0 ? "" : $" {mark.About}");
-            }
+    private static int Columns(SheetModel sheet) => sheet.Found is null ? 9 : 10;
 
-            cell.Text(entry.Marks.Count == 0 ? entry.Why : $": {entry.Why}");
-        });
+    private static string Headings(bool read) =>
+        $"<th>done</th><th class=\"n\"></th><th>no.</th><th>name on the drive's list</th><th class=\"n enter\">enter</th><th>unit</th>{(read ? "<th class=\"n\">as found</th>" : "")}<th class=\"n\">from factory</th><th class=\"found\">found, if other</th><th>why</th>";
+
+    private static void Lines(HtmlWriter rows, SheetModel sheet, IEnumerable<SheetEntry> entries)
+    {
+        foreach (var entry in entries)
+        {
+            rows.In("tr", null, row => Line(row, sheet, entry));
+        }
+    }
+
+    private static void Line(HtmlWriter row, SheetModel sheet, SheetEntry entry)
+    {
+        row.In("td", null, cell => cell.Element("span", "", "box"))
+            .Element("td", entry.Line.Order.ToString(CultureInfo.InvariantCulture), "n soft")
+            .Element("td", entry.Line.Parameter!.Number, "keep")
+            .Element("td", entry.Name, "name")
+            .In("td", "n enter", cell => cell.Element("b", entry.Enter))
+            .Element("td", entry.Unit, "keep unit")
+            .Element("td", entry.Before, "n soft");
+        if (sheet.Found is not null)
+        {
+            row.Element("td", entry.Default, "n soft");
+        }
+
+        row.Element("td", "", "found").In("td", "why", cell => Why(cell, entry));
+    }
+
+    private static void Why(HtmlWriter cell, SheetEntry entry)
+    {
+        foreach (var (mark, place) in entry.Marks.Select((m, i) => (m, i)))
+        {
+            cell.Text(place == 0 ? "" : ", ").Element("b", mark.Word).Text(mark.About.Length == 0 ? "" : $" {mark.About}");
+        }
+
+        cell.Text(entry.Marks.Count == 0 ? entry.Why : $": {entry.Why}");
+    }
 
     private static void Without(HtmlWriter html, SheetModel sheet)
     {
@@ -102,7 +128,7 @@ public static class SheetPage
     }
 
     private static void Foot(HtmlWriter html, SheetModel sheet) => html.In("footer", null, foot => foot
-        .Element("p", string.Join(" ", SheetModel.HowTo))
+        .Element("p", string.Join(" ", sheet.HowTo))
         .Element("p", $"The checksum stands for all that the job decides; {(sheet.Extent is SheetExtent.Decided ? "" : "the sheet of that has the same one, and ")}the record keeps it at entry.")
         .Own("<p class=\"sign\">Entered by <span></span> date <span></span> looked at again after power-off by <span></span></p>\n"));
 }

@@ -93,6 +93,6 @@ public sealed class ConsequencesTests
     {
         var (profile, size) = (DemoFiles.ProfileOf(context.Job), Size(context));
         var factory = ParameterValues.Defaults(profile, size);
-        return new(profile, size, Profiles.Sheet.After(Profiles.Sheet.For(profile, size, settings, factory), factory));
+        return new(profile, size, Profiles.Sheet.After(profile, size, Profiles.Sheet.For(profile, size, settings, factory), factory));
     }
 }

@@ -9,12 +9,12 @@ internal static class AnyMake
 {
     private static readonly Dictionary<Setting, (Conversion Conversion, string Unit)> Otherwise = new()
     {
-        [Setting.CurrentLimit] = (new Conversion.PartOf(Number(Setting.MotorRatedCurrent)), "%"),
+        [Setting.CurrentLimit] = (new Conversion.PartOf(new Basis.Of(Number(Setting.MotorRatedCurrent))), "%"),
         [Setting.MinimumFrequency] = (Conversion.NoSlipSpeed.Instance, "rpm"),
-        [Setting.AccelerationTime] = (new Conversion.CountedOver(Number(Setting.BaseFrequency)), "s"),
-        [Setting.DecelerationTime] = (new Conversion.CountedOver(Number(Setting.BaseFrequency)), "s"),
-        [Setting.TorqueBoost] = (new Conversion.Absolute(Number(Setting.MotorRatedVoltage)), "V"),
-        [Setting.DcBrakingCurrent] = (new Conversion.Absolute(Number(Setting.MotorRatedCurrent)), "A"),
+        [Setting.AccelerationTime] = (new Conversion.CountedOver(new Basis.Of(Number(Setting.BaseFrequency))), "s"),
+        [Setting.DecelerationTime] = (new Conversion.CountedOver(new Basis.Of(Number(Setting.BaseFrequency))), "s"),
+        [Setting.TorqueBoost] = (new Conversion.Absolute(new Basis.Of(Number(Setting.MotorRatedVoltage))), "V"),
+        [Setting.DcBrakingCurrent] = (new Conversion.Absolute(new Basis.Of(Number(Setting.MotorRatedCurrent))), "A"),
     };
 
     /// <summary>What others are counted with; every make has it.</summary>

@@ -145,7 +145,7 @@ public sealed class DriveTranslationTests
     private static HeldState Planned()
     {
         var factory = ParameterValues.Defaults(DemoFiles.Tern, Tern);
-        return new(DemoFiles.Tern, Tern, Profiles.Sheet.After(Profiles.Sheet.For(DemoFiles.Tern, Tern, Plan().Values, factory), factory));
+        return new(DemoFiles.Tern, Tern, Profiles.Sheet.After(DemoFiles.Tern, Tern, Profiles.Sheet.For(DemoFiles.Tern, Tern, Plan().Values, factory), factory));
     }
 
     private static ParameterValues Any(DriveProfile profile, DriveSize size, int seed)

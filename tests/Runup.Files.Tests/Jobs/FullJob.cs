@@ -59,6 +59,7 @@ internal static class FullJob
         drive:
           profile: tern
           size: "7.5-400"
+          region: 60-hz
           overload-cycle: normal
           switching-frequency: 4 kHz
           braking-resistor: {resistance: 70 ohm, continuous-power: 300 W}

@@ -36,7 +36,7 @@ public sealed class FrameTests
         var wanted = Cases.Plan(plan);
         var parameter = profile.Find(number)!;
         var raw = RegisterImage.Raw(parameter, Cases.Words(pdu).AsSpan()[^parameter.RegisterCount..]);
-        var after = Sheet.After(Sheet.For(profile, size, wanted, before), before).With(number, raw);
+        var after = Sheet.After(profile, size, Sheet.For(profile, size, wanted, before), before).With(number, raw);
         var read = SettingsReader.Read(profile, size, after);
         foreach (var setting in parameter.Meaning!.Settings)
         {

@@ -147,7 +147,7 @@ public sealed class ProgrammersPageTests
         var (profile, values) = FromTheFactory("tern");
         var size = profile.FindSize("7.5-400")!;
         var held = change(SettingSet.Empty.With(Setting.RunCommandSource, "bus").With(Setting.PermittedDirection, "forward"));
-        var after = Sheet.After(Sheet.For(profile, size, held, values), values);
+        var after = Sheet.After(profile, size, Sheet.For(profile, size, held, values), values);
         return ProgrammersPage.Of(Pump, profile, SettingsReader.Read(profile, size, after), after, isAsLeft: true, ownControlOnly).ShouldNotBeNull();
     }
 

@@ -53,11 +53,11 @@ public sealed class TernTests
     public void A_default_by_size_is_the_sizes_own()
     {
         var profile = Drives.Tern;
-        profile.Find("104")!.DefaultRaw(Drives.Size("7.5-400")).ShouldBe(750);
-        profile.Find("106")!.DefaultRaw(Drives.Size("75-400")).ShouldBe(1320);
+        ParameterValues.Defaults(profile, Drives.Size("7.5-400"))["104"]!.Value.ShouldBe(750);
+        ParameterValues.Defaults(profile, Drives.Size("75-400"))["106"]!.Value.ShouldBe(1320);
         foreach (var size in profile.Sizes)
         {
-            var plate = profile.Find("106")!.DefaultRaw(size) * 0.1;
+            var plate = ParameterValues.Defaults(profile, size)["106"]!.Value * 0.1;
             plate.ShouldBeLessThanOrEqualTo(size.Rating.Overloads[0].Current.Amperes, $"the factory motor of {size.Name} is within its normal current");
         }
     }
@@ -96,7 +96,7 @@ public sealed class TernTests
             .With(Setting.RestartAfterPowerLoss, "off").With(Setting.SkipWidth, 2);
         var size = Drives.Size("7.5-400");
         var lines = Sheet.For(Drives.Tern, size, plan, ParameterValues.Defaults(Drives.Tern, size));
-        string.Join('\n', lines.Select(l => $"{l.Order} {l.Parameter?.Number} {string.Join('+', l.Settings)} = {l.Display} {l.Unit} ({l.DefaultDisplay}) {l.Mapping?.Name()} {(l.Changed ? "changed" : "as it is")}")).ShouldBe(
+        string.Join('\n', lines.Select(l => $"{l.Order} {l.Parameter?.Number} {string.Join('+', l.Settings)} = {l.Display} {l.Unit} ({l.Default?.Display}) {l.Mapping?.Name()} {(l.Changed ? "changed" : "as it is")}")).ShouldBe(
             """
             1 105 motor-rated-voltage = 400 V (400) direct as it is
             2 106 motor-rated-current = 14.4 A (14.2) direct changed

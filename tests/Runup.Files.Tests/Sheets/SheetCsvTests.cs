@@ -15,7 +15,7 @@ public sealed class SheetCsvTests
     public void A_header_comes_first_and_lines_end_as_RFC_4180_wants()
     {
         var text = Encoding.UTF8.GetString(SheetCsv.Write(Sheets.Of(Sheets.Entry(1, "1.60"))));
-        text.ShouldStartWith("order,parameter,name,enter,unit,factory,factory_unit,changed,done,found,mark,why,");
+        text.ShouldStartWith("order,parameter,name,enter,unit,before,before_unit,factory,factory_unit,changed,done,found,mark,why,");
         text.ShouldEndWith("\r\n");
         text.Replace("\r\n", "", StringComparison.Ordinal).ShouldNotContain("\n");
     }

@@ -21,7 +21,7 @@ internal static class Sheets
 
     internal static SheetEntry Entry(int order, string display, string why = "asked for", string name = "Name", string? before = null) => new(
         new SheetRow(
-            new SheetLine { Order = order, Parameter = Parameter(name), Settings = [], Display = display, Unit = "s", BeforeDisplay = before ?? display, BeforeUnit = "s", Raw = 1, Changed = before is not null },
+            new SheetLine { Order = order, Parameter = Parameter(name), Settings = [], Display = display, Unit = "s", Before = new ShownValue(1, before ?? display, "s"), Default = new ShownValue(1, before ?? display, "s"), Raw = 1, Changed = before is not null },
             Rank.Must,
             why),
         [],

@@ -35,10 +35,10 @@ public sealed class DemoMakesTests
                 Unit = n.Unit is ParameterUnit.Fixed f ? f.Symbol : "",
                 Low = n.Scale.Value(n.Low),
                 High = n.Scale.Value(n.High),
-                Default = n.Scale.Value(parameter.DefaultRaw(size)),
+                Default = n.Scale.Value(size.DefaultOf(parameter.Number) ?? parameter.Default),
                 Choices = n.Specials,
             },
-            ParameterForm.Choices c => listed with { Choices = c.Values, Default = parameter.DefaultRaw(size) },
+            ParameterForm.Choices c => listed with { Choices = c.Values, Default = size.DefaultOf(parameter.Number) ?? parameter.Default },
             _ => throw new InvalidOperationException("Every form of parameter is told apart."),
         };
     }

@@ -44,7 +44,7 @@ public sealed class CodecProperties
         var settings = SettingsReader.Read(Profile(plain), Makes.Size, AnyValues.Of(Profile(plain), seed));
         var before = AnyValues.Of(Profile(plain), other);
         var lines = Sheet.For(Profile(plain), Makes.Size, settings, before);
-        var read = SettingsReader.Read(Profile(plain), Makes.Size, Sheet.After(lines, before));
+        var read = SettingsReader.Read(Profile(plain), Makes.Size, Sheet.After(Profile(plain), Makes.Size, lines, before));
         foreach (var line in lines.Where(l => l is { Raw: not null, Fit: Fit.Exact } && !IsSpeedChange(l.Parameter!)))
         {
             foreach (var setting in line.Settings)

@@ -20,7 +20,7 @@ public sealed class SheetTests
         ramp.Fit.ShouldBeOfType<Fit.Exact>();
         ramp.Order.ShouldBeGreaterThan(Line(lines, "150").Order);
         ramp.Order.ShouldBeGreaterThan(Line(lines, "151").Order);
-        ramp.DefaultDisplay.ShouldBe("5.00");
+        ramp.Default!.Display.ShouldBe("5.00");
     }
 
     [Fact]
@@ -30,7 +30,7 @@ public sealed class SheetTests
         var power = Line(lines, "104");
         power.Display.ShouldBe("10.06");
         power.Unit.ShouldBe("hp");
-        power.DefaultDisplay.ShouldBe("7.50");
+        power.Default!.Display.ShouldBe("7.50");
         power.Order.ShouldBeGreaterThan(Line(lines, "131").Order);
         power.Fit.ShouldBeOfType<Fit.Rounded>();
     }
@@ -119,7 +119,7 @@ public sealed class SheetTests
         Line(lines, "6048h:2").Raw.ShouldBe(time);
         Line(lines, "6048h:1").Raw.ShouldBe(speed);
         Line(lines, "6048h:1").Fit.ShouldBeOfType<Fit.Exact>();
-        var after = Sheet.After(lines, Makes.Defaults(Makes.Indexed));
+        var after = Sheet.After(Makes.Indexed, Makes.Size, lines, Makes.Defaults(Makes.Indexed));
         SettingsReader.Read(Makes.Indexed, Makes.Size, after).Number(Setting.AccelerationTime)!.Value.ShouldBe(seconds, 1e-9);
     }
 

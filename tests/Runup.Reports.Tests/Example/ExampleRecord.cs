@@ -87,8 +87,8 @@ internal sealed class ExampleRecord
 
     public void Write(SheetLine line, bool refused = false)
     {
-        var before = line.Parameter!.DefaultRaw(ExampleDrive.Size);
-        Add(new RecordBody.WriteIntended(line.Parameter.Number, before, line.Raw!.Value));
+        var before = line.Default!.Raw;
+        Add(new RecordBody.WriteIntended(line.Parameter!.Number, before, line.Raw!.Value));
         Add(refused
             ? new RecordBody.WriteEnded(line.Parameter.Number, "refused", before, "exception 3, illegal data value")
             : new RecordBody.WriteEnded(line.Parameter.Number, "verified", line.Raw, null), 0.2);
@@ -126,7 +126,7 @@ internal sealed class ExampleRecord
         Add(new RecordBody.ReadingTaken(step, quantity, unit, expected, low, high, measured,
             measured is not { } m || (low is null && high is null) ? null : (low is null || m >= low) && (high is null || m <= high)), 0.1);
 
-    private static ParameterValues After => Sheet.After(ExampleDrive.Sheet, ParameterValues.Defaults(ExampleDrive.Tern, ExampleDrive.Size));
+    private static ParameterValues After => Sheet.After(ExampleDrive.Tern, ExampleDrive.Size, ExampleDrive.Sheet, ParameterValues.Defaults(ExampleDrive.Tern, ExampleDrive.Size));
 
     private void Read(string moment, ParameterValues values) => Add(new RecordBody.ParametersRead(moment, "Invented make Tern 1.0",
         ExampleDrive.Tern.Parameters.Where(p => p.IsKept).ToDictionary(p => p.Number, p => values[p.Number], StringComparer.Ordinal)));

@@ -16,8 +16,9 @@ internal sealed class EntryAtDisplay(EntryTask task, EntryBook book, IReadOnlyLi
         {
             var moment = history.AsFound.ContainsKey(identity) ? Moments.BeforeEntry : Moments.AsFound;
             Tell($"First what the display shows now, {lookAt.Count} parameters: so that it can be put back. Nothing is changed yet.");
+            var factory = ParameterValues.Defaults(task.Profile, task.Size);
             var through = new LookThrough(task.Tag, identity, look, records);
-            if (await through.Run(moment, LookFor.Found, lookAt, p => before.Known.TryGetValue(p.Number, out var raw) ? raw : p.DefaultRaw(task.Size), before, cancellation) is not { } seen)
+            if (await through.Run(moment, LookFor.Found, lookAt, p => before.Known.TryGetValue(p.Number, out var raw) ? raw : factory[p.Number]!.Value, before, cancellation) is not { } seen)
             {
                 return new EntryEnding.Interrupted();
             }

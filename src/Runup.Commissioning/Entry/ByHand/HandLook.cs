@@ -29,7 +29,7 @@ internal sealed class HandLook(DriveProfile profile, DriveSize size, IPersonAtDi
             Place = looking.Place,
             Of = looking.Of,
             Now = now is { } raw ? DisplayText.Shown(parameter, raw, values) : null,
-            Factory = DisplayText.Shown(parameter, parameter.DefaultRaw(size), factory),
+            Factory = DisplayText.Shown(parameter, profile.Default(parameter, size, values), factory),
             Expected = DisplayText.Shown(parameter, expected, values),
             Why = why.GetValueOrDefault(parameter.Number),
             Trouble = trouble,

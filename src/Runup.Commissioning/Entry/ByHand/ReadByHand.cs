@@ -16,7 +16,8 @@ public static class ReadByHand
         var before = HandHistory.Of(profile, record);
         var moment = EntryHistory.Of(record).AsFound.ContainsKey(identity) ? Moments.Read : Moments.AsFound;
         var look = new LookThrough(tag, identity, new HandLook(profile, size, person, new Dictionary<string, string>(StringComparer.Ordinal)), records);
-        return await look.Run(moment, LookFor.Found, parameters, p => before.Known.TryGetValue(p.Number, out var raw) ? raw : p.DefaultRaw(size), before, cancellation) is { } seen
+        var factory = ParameterValues.Defaults(profile, size);
+        return await look.Run(moment, LookFor.Found, parameters, p => before.Known.TryGetValue(p.Number, out var raw) ? raw : factory[p.Number]!.Value, before, cancellation) is { } seen
             ? new DriveRead.Read(identity, moment, seen)
             : new DriveRead.BrokenOff(parameters.Count);
     }

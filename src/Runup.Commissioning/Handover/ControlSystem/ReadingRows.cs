@@ -31,7 +31,7 @@ internal static class ReadingRows
     {
         (ReadingKind.State, _) => "the state bits of the status word",
         (ReadingKind.LastTrip, _) => "a code, see below",
-        (_, Conversion.PartOf part) => $"{DisplayText.Of(reading.Parameter, 1, values)} {DisplayText.Unit(reading.Parameter, values)} of parameter {part.Whole}",
+        (_, Conversion.PartOf part) => $"{DisplayText.Of(reading.Parameter, 1, values)} {DisplayText.Unit(reading.Parameter, values)} of {part.Whole}",
         _ => null,
     };
 

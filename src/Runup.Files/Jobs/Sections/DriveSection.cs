@@ -10,6 +10,7 @@ internal sealed class DriveSection(KeyList keys) : Section<DriveSurvey>(keys)
 {
     private readonly Key<Datum<string>> profile = keys.Text("profile", "tern", "name of the drive's profile", Need.Yes);
     private readonly Key<Datum<string>> size = keys.Text("size", "\"7.5-400\"", "one of the profile's sizes", Need.Yes);
+    private readonly Key<Datum<string>> region = keys.Text("region", "60-hz", "one of the profile's regions, if it tells them apart; without, its first");
     private readonly Key<Datum<string>> overloadCycle = keys.Choice("overload-cycle", "normal", "normal or heavy", Choices.Words("normal", "heavy"));
     private readonly Key<Datum<SwitchingFrequency>> switchingFrequency = keys.Quantity<SwitchingFrequency>("switching-frequency", "4 kHz", "of the inverter", Bound.AboveZero);
     private readonly Key<BrakingResistorSurvey> brakingResistor = keys.Group("braking-resistor", "at the drive's chopper", new BrakingResistorSection(new()));
@@ -24,6 +25,7 @@ internal sealed class DriveSection(KeyList keys) : Section<DriveSurvey>(keys)
     {
         Profile = v.Needed(profile),
         Size = v.Needed(size),
+        Region = v.Get(region),
         OverloadCycle = v.Get(overloadCycle),
         SwitchingFrequency = v.Get(switchingFrequency),
         BrakingResistor = v.Get(brakingResistor),
