@@ -41,9 +41,9 @@ internal static class ParameterWords
     private static string Conversion(Conversion conversion) => conversion switch
     {
         Runup.Profiles.Conversion.Direct => "",
-        Runup.Profiles.Conversion.CountedOver c => $", counted to the frequency of {c.Frequency}",
-        Runup.Profiles.Conversion.PartOf p => $", as a part of {p.Whole}",
-        Runup.Profiles.Conversion.Absolute a => $", where the setting is a part of {a.Whole}",
+        Runup.Profiles.Conversion.CountedOver c => $", counted to {(c.Frequency is Basis.Of of ? $"the frequency of {of.Parameter}" : $"{c.Frequency}")}",
+        Runup.Profiles.Conversion.PartOf p => $", as a part of {Whole(p.Whole)}",
+        Runup.Profiles.Conversion.Absolute a => $", where the setting is a part of {Whole(a.Whole)}",
         Runup.Profiles.Conversion.NoSlipSpeed => ", as speed at no slip",
         Runup.Profiles.Conversion.BelowSynchronous => ", as rated slip",
         Runup.Profiles.Conversion.OfRatedSlip => ", as a slip",
@@ -51,4 +51,6 @@ internal static class ParameterWords
         Runup.Profiles.Conversion.ChangeTime t => $", as time for the change of speed of {t.Speed}",
         _ => throw new ArgumentOutOfRangeException(nameof(conversion), conversion, null),
     };
+
+    private static string Whole(Basis whole) => whole is Basis.Of of ? of.Parameter : whole.ToString();
 }

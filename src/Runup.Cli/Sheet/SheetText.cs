@@ -13,15 +13,15 @@ internal static class SheetText
     internal static void Write(Page page, SheetModel sheet)
     {
         page.Heading($"{$"{sheet.Tag}  {sheet.Title}".TrimEnd()}: sheet for {sheet.Drive}");
-        page.Line($"{sheet.ExtentWords}; sheet {sheet.Checksum}, written {sheet.WrittenAt.ToString("yyyy-MM-dd HH:mm", CultureInfo.InvariantCulture)}; {(sheet.Found is { } found ? $"the drive was found as read at {found.At.ToString("yyyy-MM-dd HH:mm", CultureInfo.InvariantCulture)}" : "nobody read the drive, it is taken as from the factory")}");
+        page.Line($"{sheet.ExtentWords}; sheet {sheet.Checksum}, written {sheet.WrittenAt.ToString("yyyy-MM-dd HH:mm", CultureInfo.InvariantCulture)}; {sheet.FoundWords}");
         page.Line();
         Lines(page, sheet, sheet.ToEnter.ToList());
         if (sheet.Already.ToList() is { Count: > 0 } already)
         {
             page.Heading(sheet.AlreadyWords);
             page.Table(
-                [new("", Digits: true), new("no."), new("name"), new("shows", Digits: true), new("unit")],
-                already.Select(e => (IReadOnlyList<string>)[Order(e), e.Line.Parameter!.Number, e.Name, e.Enter, e.Unit]));
+                [new("", Digits: true), new("no."), new("name"), new("shows", Digits: true), new("unit"), new("mark", Whole: false)],
+                already.Select(e => (IReadOnlyList<string>)[Order(e), e.Line.Parameter!.Number, e.Name, e.Enter, e.Unit, string.Join(", ", e.Marks)]));
         }
 
         if (sheet.FoundOtherwise.Count > 0)

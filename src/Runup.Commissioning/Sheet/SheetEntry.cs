@@ -51,12 +51,16 @@ public sealed record SheetEntry(SheetRow Row, IReadOnlyList<SheetMark> Marks, st
     public string MarksAndWhy => Marks.Count == 0 ? Why : $"{string.Join(", ", Marks)}: {Why}";
 
     internal static SheetEntry Of(SheetRow row, DriveProfile profile, string? effect = null) =>
-        new SheetEntry(row, [.. SheetMark.Of(row.Line, profile)], row switch
-        {
-            { Line.Parameter: null } => $"{row.Reason} {Instead.Of(row.Line.Settings)}".TrimStart(),
-            { Rank: null } => string.Join("; ", new[] { "the job does not decide it; leave it as it is", row.Line.Note }.OfType<string>()),
-            _ => string.Join("; ", new[] { row.Reason, effect }.OfType<string>()),
-        }) { Effect = effect };
+        new(row, [.. SheetMark.Of(row.Line, profile)], Reason(row, effect)) { Effect = effect };
+
+    private static string Reason(SheetRow row, string? effect) => row switch
+    {
+        { Line.Parameter: null } => $"{Ended(row.Reason)} {Instead.Of(row.Line.Settings)}".TrimStart(),
+        { Rank: null } => string.Join("; ", new[] { "the job does not decide it; leave it as it is", row.Line.Note }.OfType<string>()),
+        _ => string.Join("; ", new[] { row.Reason, effect }.OfType<string>()),
+    };
+
+    private static string? Ended(string? reason) => reason is null or [.., '.'] ? reason : reason + ".";
 
     // A special value, such as off, stands on the display alone.
     private static string UnitOf(string? display, string? unit) => SheetCell.OfDisplay(display) is SheetCell.Number ? unit ?? "" : "";

@@ -14,11 +14,14 @@ public sealed record SheetModel
     [
         "Enter from top to bottom with the motor stopped: what others depend on comes first, what can start the motor last.",
         "Then store, switch off and on, and look again.",
-        Found is null
-            ? "Where it says same, the drive shows it from the factory: look, and correct it if it does not."
-            : $"Where it says same, the drive showed it when it was found, {Found.At.ToString("yyyy-MM-dd HH:mm", CultureInfo.InvariantCulture)}: look, and correct it if it does not.",
+        .. Already.Any() ? [] : (IEnumerable<string>)[$"Where it says same, the drive {(Found is null ? "shows it from the factory" : "showed it when it was found")}: look, and correct it if it does not."],
         "Numbers have a decimal point; none has a sign for thousands.",
     ];
+
+    /// <summary>Where what is shown as before comes from, in words.</summary>
+    public string FoundWords => Found is null
+        ? "nobody read the drive, it is taken as from the factory"
+        : $"the drive was found as read on {Found.At.ToString("yyyy-MM-dd HH:mm", CultureInfo.InvariantCulture)}";
 
     /// <summary>Tag of the set.</summary>
     public required string Tag { get; init; }

@@ -39,7 +39,8 @@ public static class JobSheet
             return new(line, null, line.Note);
         }
 
-        var reasons = planned.Select(p => p.Reason).Append(line.Note).OfType<string>().Distinct(StringComparer.Ordinal);
+        // That there is no parameter is what such a line stands for.
+        var reasons = planned.Select(p => p.Reason).Append(line.Parameter is null ? null : line.Note).OfType<string>().Distinct(StringComparer.Ordinal);
         return new(line, planned.Min(p => p.Rank), string.Join("; ", reasons));
     }
 }

@@ -31,7 +31,7 @@ internal sealed class ParameterRow(Parameter parameter, YamlMap map, bool defaul
         }
         else if (sizes.Count > 0)
         {
-            Parameter = Parameter with { Default = (sizes[0] with { Region = regions.FirstOrDefault() }).DefaultOf(Parameter.Number)!.Value };
+            Parameter = Parameter with { Default = (sizes[0] with { Region = regions.Count > 0 ? regions[0] : null }).DefaultOf(Parameter.Number)!.Value };
         }
     }
 

@@ -28,7 +28,7 @@ public static class SheetBook
                 Pair("drive", sheet.Drive),
                 Pair("shows", sheet.ExtentWords),
                 Pair("written", Time(sheet)),
-                Pair("before", sheet.Found is { } found ? $"as found, read {found.At.ToString("yyyy-MM-dd HH:mm:ss zzz", CultureInfo.InvariantCulture)}" : "as from the factory: nobody read the drive"),
+                Pair("before", sheet.FoundWords),
                 Pair("checksum", sheet.Checksum),
                 .. sheet.HowTo.Select(h => Pair("how to", h)),
             ],

@@ -13,6 +13,10 @@ public static class SheetPage
     private const int LettersOfName = 27;
     private const int LettersOfWhy = 86;
 
+    // One column more takes from the reasons, and the heading a line.
+    private const int LettersOfWhyBesideFound = 66;
+    private const int MoreOfHead = 4;
+
     /// <summary>The page; the same sheet gives the same page, byte for byte.</summary>
     public static string Write(SheetModel sheet)
     {
@@ -32,7 +36,8 @@ public static class SheetPage
         _ => "must nearest",
     };
 
-    private static int HalfLines(SheetModel sheet) => sheet.Lines.Sum(e => 2 + Math.Max(e.Name.Length / LettersOfName, e.MarksAndWhy.Length / LettersOfWhy));
+    private static int HalfLines(SheetModel sheet) => (sheet.Found is null ? 0 : MoreOfHead)
+        + sheet.Lines.Sum(e => 2 + Math.Max(e.Name.Length / LettersOfName, e.MarksAndWhy.Length / (sheet.Found is null ? LettersOfWhy : LettersOfWhyBesideFound)));
 
     private static void Body(HtmlWriter html, SheetModel sheet)
     {
@@ -66,7 +71,7 @@ public static class SheetPage
 
     private static void Which(HtmlWriter html, SheetModel sheet) => html
         .Element("b", sheet.Tag).Text(sheet.Title is { } title ? $"  {title}. " : "  ").Text($"Drive: {sheet.Drive}. ")
-        .Text($"{char.ToUpperInvariant(sheet.ExtentWords[0])}{sheet.ExtentWords[1..]}. Written {Numbers.Of(sheet.WrittenAt)}. ")
+        .Text($"{char.ToUpperInvariant(sheet.ExtentWords[0])}{sheet.ExtentWords[1..]}. Written {Numbers.Of(sheet.WrittenAt)}{(sheet.Found is null ? "" : $"; {sheet.FoundWords}")}. ")
         .Element("span", $"Sheet {sheet.Checksum}", "keep");
 
     private static int Columns(SheetModel sheet) => sheet.Found is null ? 9 : 10;

@@ -94,6 +94,54 @@ public sealed class SheetModelTests
     }
 
     [Fact]
+    public void No_setting_without_counterpart_is_left_with_the_advice_to_ask()
+    {
+        var bare = new DriveProfile([DemoFiles.Tern.Find("900")!]) { Family = "bare", Title = "Bare", Sizes = [Size] };
+        var all = new SettingsPlan([.. Setting.All.Select(s => new PlannedSetting(s, s.Form is SettingForm.OneOf o ? new SettingValue.Choice(o.Choices[0]) : new SettingValue.Number(1), Rank.May, "asked for", "job"))]);
+        var without = SheetModel.Of(DemoFiles.Job("swp-101.job.yaml"), all, bare, Size, SheetExtent.Decided, DateTimeOffset.UnixEpoch).Without;
+        without.Count.ShouldBe(Setting.All.Count);
+        without.Where(e => e.Why.Contains("Ask whoever planned", StringComparison.Ordinal)).Select(e => e.Name).ShouldBeEmpty();
+    }
+
+    [Fact]
+    public void What_has_to_be_turned_stands_apart_from_what_shows_it_already_and_no_number_is_lost()
+    {
+        var sheet = Pump(SheetExtent.Decided);
+        sheet.ToEnter.ShouldAllBe(e => e.Line.Changed);
+        sheet.Already.ShouldAllBe(e => e.Before == "same");
+        sheet.ToEnter.Concat(sheet.Already).Select(e => e.Line.Order).Order().ShouldBe(Enumerable.Range(1, sheet.Entries.Count));
+        Pump(SheetExtent.Everything).Already.ShouldBeEmpty();
+        Pump(SheetExtent.Must).Already.ShouldBeEmpty();
+    }
+
+    [Fact]
+    public void Of_a_drive_that_was_read_the_sheet_shows_what_was_found_beside_the_factorys()
+    {
+        var factory = ParameterValues.Defaults(DemoFiles.Tern, Size);
+        var found = factory.With("190", 120).With("109", 6).With("230", 1).With("150", 500).With("372", 3).Without("111");
+        var sheet = SheetModel.Of(DemoFiles.Job("swp-101.job.yaml"), Plan(), DemoFiles.Tern, Size, SheetExtent.Decided, DateTimeOffset.UnixEpoch, new SheetFound(found, DateTimeOffset.UnixEpoch));
+        string Row(string number) => sheet.Entries.Single(e => e.Line.Parameter!.Number == number) is var e ? $"{e.Enter} {e.Unit}|{e.Before}|{e.Default}|{(e.IsOpen ? "enter" : "look")}" : "";
+        Row("190").ShouldBe("129 %|120 %|150 %|enter");
+
+        // As from the factory, and yet to be turned, since somebody had changed it.
+        Row("109").ShouldBe("4 |6|4|enter");
+        Row("230").ShouldBe("ramp |coast|ramp|enter");
+        Row("150").ShouldBe("50.0 Hz|same|50.0 Hz|look");
+        Row("111").ShouldBe("delta |not known|star|enter");
+        sheet.FoundOtherwise.ShouldBe(["372"]);
+        sheet.Checksum.ShouldBe(Pump(SheetExtent.Decided).Checksum);
+    }
+
+    [Fact]
+    public void Of_what_the_job_leaves_alone_the_whole_sheet_marks_what_somebody_changed()
+    {
+        var found = ParameterValues.Defaults(DemoFiles.Tern, Size).With("372", 3);
+        var sheet = SheetModel.Of(DemoFiles.Job("swp-101.job.yaml"), Plan(), DemoFiles.Tern, Size, SheetExtent.Everything, DateTimeOffset.UnixEpoch, new SheetFound(found, DateTimeOffset.UnixEpoch));
+        var step = sheet.Entries.Single(e => e.Line.Parameter!.Number == "372");
+        (step.Enter, step.Before, step.Marks.Single().ToString()).ShouldBe(("0.3", "same", "OTHER than from the factory: 0.1 Hz"));
+    }
+
+    [Fact]
     public void A_word_on_the_display_has_no_unit() =>
         Pump(SheetExtent.Decided).Entries.Single(e => e.Line.Parameter!.Number == "157").Before.ShouldBe("as motor");
 

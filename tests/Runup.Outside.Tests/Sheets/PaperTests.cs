@@ -19,6 +19,7 @@ public sealed class PaperTests
         var more = DemoSheets.All.Where(d => d.Make is "osprey").Select(d => DemoSheets.Of(d.File, d.Make, SheetExtent.Decided)!).MaxBy(s => s.Entries.Count)!;
         more.Entries.Count.ShouldBeGreaterThanOrEqualTo(40);
         sheets.Add(more with { Extent = SheetExtent.Must });
+        sheets.AddRange(DemoSheets.All.Select(d => DemoSheets.Of(d.File, d.Make, SheetExtent.Must, wasRead: true)!));
         sheets.Count.ShouldBeGreaterThan(3);
 
         var pages = await Printed(paper, sheets);
