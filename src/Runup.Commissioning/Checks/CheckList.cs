@@ -14,7 +14,7 @@ public static class CheckList
     public static IReadOnlyList<PlateCheck> OfPlate { get; } =
     [
         new KindOfMotor(), new PowerUnit(), new BaseFrequency(), new VoltageConnection(), new PoleNumber(), new FullLoadSpeed(), new LinePhaseCurrent(), new PowerBalance(),
-        new PrintedPowerFactor(), new PrintedEfficiency(), new ServiceFactor(),
+        new PrintedPowerFactor(), new PrintedEfficiency(), new ServiceFactor(), new StartingFigures(), new Marks(),
     ];
 
     /// <summary>All checks of a job.</summary>
@@ -24,7 +24,7 @@ public static class CheckList
         new DriveVoltage(), new SinglePhaseInput(), new DriveCurrent(), new SizeByPower(), new Overload(), new Ambient(), new Altitude(), new Switching(), new ShortCircuitRating(),
         new Breakaway(), new TorqueRange(), new RunUp(), new Stop(), new BrakingNeeded(), new ResistorFits(), new RmsTorque(), new LowSpeedCooling(),
         new Overspeed(), new CriticalSpeed(), new Overhauling(), new Hoist(),
-        new FieldWeakening(), new EightySevenHertz(), new Boost(), new OverloadClass(), new ExplosiveAtmosphere(), new ResidualCurrent(),
+        new FieldWeakening(), new EightySevenHertz(), new Boost(), new OverloadClass(), new Duty(), new ExplosiveAtmosphere(), new ResidualCurrent(),
         new Restart(), new BusLoss(), new RunSource(), new Direction(), new AnalogueScaling(), new SeveralMotors(),
     ];
 

@@ -14,13 +14,13 @@ public static class FindingIds
     public static IReadOnlyList<string> All { get; } =
     [
         "plate.power-unit", "plate.base-frequency", "plate.voltage-connection", "plate.poles", "plate.speed", "plate.power-balance", "plate.power-factor",
-        "plate.efficiency", "plate.line-phase-current", "plate.kind-of-motor", "plate.service-factor",
+        "plate.efficiency", "plate.line-phase-current", "plate.kind-of-motor", "plate.service-factor", "plate.starting-figures", "plate.marks",
         "drive.current", "drive.overload", "drive.voltage", "drive.altitude", "drive.ambient", "drive.switching-frequency", "drive.size-by-power",
         "drive.single-phase-input", "drive.panel-heat", "drive.short-circuit-rating",
         "machine.breakaway", "machine.torque-range", "machine.acceleration", "machine.deceleration", "machine.braking-resistor", "machine.braking-needed",
         "machine.rms-torque", "machine.low-speed-cooling", "machine.overspeed", "machine.critical-speed", "machine.overhauling", "machine.hoist",
         "motor.field-weakening", "motor.87hz", "motor.insulation", "motor.bearing-current", "motor.over-flux", "motor.under-flux", "motor.boost",
-        "motor.overload-class", "motor.explosive-atmosphere",
+        "motor.overload-class", "motor.duty", "motor.explosive-atmosphere",
         "supply.voltage", "supply.unbalance", "supply.harmonics", "supply.fault-level", "supply.ride-through", "supply.generator", "supply.conductor",
         "supply.protective-device", "supply.residual-current", "supply.earthing-filter", "supply.regeneration",
         "cable.peak-voltage", "cable.charging-current", "cable.leakage", "cable.voltage-drop", "cable.output-switch", "cable.capacitor", "cable.screen",

@@ -13,8 +13,8 @@ public sealed class PlateContext
         (Motor, Supply, Operation) = (motor, supply, operation);
         Figures = PlateFigures.Of(motor.Plate);
         Speed = SpeedReading.Of(this);
-        Magnitudes = MagnitudeReading.Of(this);
         likely = new(() => LikelySlips.Of(this));
+        Magnitudes = MagnitudeReading.Of(this);
     }
 
     /// <summary>The motor as surveyed.</summary>

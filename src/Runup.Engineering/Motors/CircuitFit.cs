@@ -77,14 +77,15 @@ public abstract record CircuitFit
         var bars = BarFit.For(starting, family, leakage.Stator_ohm, reading.Point.Slip);
         var circuit = bars?.Circuit ?? family.Member(leakage.Stator_ohm);
         var rated = CircuitSolution.At(circuit, plate.Voltage, plate.Frequency, plate.RatedSlip);
+        var residuals = FitResidual.All(plate, rated);
         return new Fitted
         {
             Circuit = circuit,
             Rated = rated,
             Balance = PlateBalance.Of(plate),
             Assumptions = [.. reading.Assumptions, .. family.Losses.Assumptions(), splitAssumption, .. bars?.Assumptions ?? leakage.Assumptions],
-            Residuals = FitResidual.All(plate, rated),
-            GaveUp = [.. reading.GaveUp, .. bars?.GaveUp ?? leakage.GaveUp],
+            Residuals = residuals,
+            GaveUp = [.. reading.GaveUp, .. bars?.GaveUp ?? leakage.GaveUp, .. StartingDatum.NotBelieved(residuals)],
         };
     }
 }

@@ -16,16 +16,16 @@ internal sealed record StartingDatum(PlateDatum Kind, double Printed, Func<Equiv
     internal static IReadOnlyList<StartingDatum> All(Nameplate plate, RatedPoint point)
     {
         var data = new List<StartingDatum>();
-        if (Usable(plate.BreakdownTorqueRatio, 1) is { } breakdown)
+        if (Usable(PlateDatum.BreakdownTorque, plate.BreakdownTorqueRatio) is { } breakdown)
         {
             data.Add(new(PlateDatum.BreakdownTorque, breakdown, circuit => Breakdown.Largest(new PhaseCircuit(circuit, point.Frequency_Hz), point.Phase_V, 1).Torque_Nm / point.Torque_Nm));
         }
 
-        if (Usable(plate.LockedRotorCurrentRatio, 1) is { } current)
+        if (Usable(PlateDatum.LockedRotorCurrent, plate.LockedRotorCurrentRatio) is { } current)
         {
             data.Add(new(PlateDatum.LockedRotorCurrent, current, circuit => Locked(circuit, point).Current_A / point.Current_A));
         }
-        else if (Usable(FitResidual.CodeLetterRatio(plate), 1) is { } fromLetter)
+        else if (Usable(PlateDatum.CodeLetter, FitResidual.CodeLetterRatio(plate)) is { } fromLetter)
         {
             data.Add(new(PlateDatum.CodeLetter, fromLetter, circuit => Locked(circuit, point).Current_A / point.Current_A, new Assumption(
                 $"locked-rotor current over rated current (middle of code letter {plate.CodeLetter})",
@@ -34,7 +34,7 @@ internal sealed record StartingDatum(PlateDatum Kind, double Printed, Func<Equiv
                 false)));
         }
 
-        if (Usable(plate.LockedRotorTorqueRatio, 0.1) is { } torque)
+        if (Usable(PlateDatum.LockedRotorTorque, plate.LockedRotorTorqueRatio) is { } torque)
         {
             data.Add(new(PlateDatum.LockedRotorTorque, torque, circuit => Locked(circuit, point).DevelopedTorque_Nm / point.Torque_Nm));
         }
@@ -42,7 +42,15 @@ internal sealed record StartingDatum(PlateDatum Kind, double Printed, Func<Equiv
         return data;
     }
 
-    private static double? Usable(double? ratio, double above) => ratio > above && ratio < 100 ? ratio : null;
+    /// <summary>What is printed and cannot be, beside what the circuit has.</summary>
+    internal static IEnumerable<GivenUp> NotBelieved(IReadOnlyList<FitResidual> residuals) =>
+        from residual in residuals
+        where residual.Datum is PlateDatum.LockedRotorCurrent or PlateDatum.CodeLetter or PlateDatum.LockedRotorTorque or PlateDatum.BreakdownTorque
+            && !StartingLimits.Believes(residual.Datum, residual.Plate)
+        let limits = StartingLimits.Of(residual.Datum)
+        select new GivenUp(residual.Datum, residual.Plate, residual.Circuit, string.Create(CultureInfo.InvariantCulture, $"no cage motor has it below {limits.Low:0.##} or above {limits.High:0.##} times rated: misread"));
+
+    private static double? Usable(PlateDatum datum, double? ratio) => ratio is { } value && StartingLimits.Believes(datum, value) ? value : null;
 
     private static PhaseFlow Locked(EquivalentCircuit circuit, RatedPoint point) => new PhaseCircuit(circuit, point.Frequency_Hz).At(point.Phase_V, 1);
 }

@@ -16,6 +16,7 @@ public static class EfficiencyClass
     /// <summary>Name of the class of NEMA MG 1 Table 12-11.</summary>
     public const string EnergyEfficient = "ENERGY EFFICIENT";
 
+    private const string Premium = "PREMIUM";
     private const double KilowattsPerHorsepower = 0.74569987158227;
     private const double InterpolatedUpTo_kW = 200;
     private const string Source50 = "IEC 60034-30-1, 50 Hz";
@@ -27,6 +28,17 @@ public static class EfficiencyClass
     private static readonly Lazy<StandardTable> Efficiencies50 = new(() => StandardTable.Read("iec-60034-30-1"));
     private static readonly Lazy<StandardTable> Efficiencies60 = new(() => StandardTable.Read("iec-60034-30-1-60hz-ie3"));
 
+    /// <summary>The class that a plate prints, as "IE3", "ie3-90.4 %", "NEMA Premium": IE1 to IE5, PREMIUM or ENERGY EFFICIENT; null where it is none.</summary>
+    public static string? NameOf(string printed)
+    {
+        ArgumentNullException.ThrowIfNull(printed);
+        var text = printed.Trim().ToUpperInvariant().Replace("IE ", "IE", StringComparison.Ordinal);
+        return text is ['I', 'E', >= '1' and <= '5', ..] && !(text.Length > 3 && char.IsAsciiLetterOrDigit(text[3])) ? text[..3]
+            : text is Premium or "NEMA PREMIUM" or "PREMIUM EFFICIENCY" ? Premium
+            : text is EnergyEfficient ? EnergyEfficient
+            : null;
+    }
+
     /// <summary>The nominal efficiency; null where the tables have none.</summary>
     /// <param name="className">IE1, IE2, IE3 or IE4; premium or energy efficient (NEMA MG 1, 60 Hz, enclosed).</param>
     /// <param name="output">Rated output.</param>
@@ -34,14 +46,14 @@ public static class EfficiencyClass
     /// <param name="frequency">50 Hz or 60 Hz.</param>
     public static Tabulated<Efficiency>? Nominal(string className, ShaftPower output, PoleCount poles, ElectricalFrequency frequency)
     {
-        var name = className.Trim().ToUpperInvariant();
+        var name = NameOf(className) ?? string.Empty;
         var kW = output.Watts / 1000;
         if (poles.Poles is < 2 or > 8 || !(kW is >= 0.12 and <= 1000))
         {
             return null;
         }
 
-        if (name is "PREMIUM" or "NEMA PREMIUM" or EnergyEfficient)
+        if (name is Premium or EnergyEfficient)
         {
             return frequency.Hertz == 60 ? Nema(name == EnergyEfficient ? Nema1211.Value : Nema1212.Value, name == EnergyEfficient ? "12-11" : "12-12", kW, poles) : null;
         }

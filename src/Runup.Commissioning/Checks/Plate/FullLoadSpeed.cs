@@ -48,7 +48,7 @@ internal sealed class FullLoadSpeed() : PlateCheck("plate.speed")
         new(Id, Severity.Caution, Blocks, new Basis.CommonPractice($"slip at full load of {Said.Kilowatts(context.Figures.Output_W)} is at most {Said.Percent(high.Usual, 2)}, high-slip designs apart"))
         {
             Title = "Unusually high slip",
-            Explanation = $"{Said.Number(context.Figures.Speed_rpm, 4)} rpm is {Said.Percent(high.Slip, 2)} below the field's speed, more than motors of {Said.Kilowatts(context.Figures.Output_W)} usually have.",
+            Explanation = $"{Said.Number(context.Figures.Speed_rpm, 4)} rpm is {Said.Percent(high.Slip, 2)} below the field's speed, more than motors of {Said.Kilowatts(context.Figures.Output_W)} usually have.{context.Likely.Sentence}",
             Remedy = "Read the speed again; if it is a high-slip motor, say so by motor.plate.design-letter: D.",
             Value = high.Slip * 100,
             Limit = high.Usual * 100,

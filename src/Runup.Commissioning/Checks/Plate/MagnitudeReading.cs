@@ -45,8 +45,11 @@ internal abstract record MagnitudeReading
             return new Unusable();
         }
 
-        return context.Figures.PrintedProduct is { } printed
+        var read = context.Figures.PrintedProduct is { } printed
             ? new PrintedMagnitudes(context, printed).Read()
             : new UsualMagnitudes(context).Read();
+
+        // A slip with a factor of its own is not named in a title where a misread digit explains the plate better.
+        return read is Slip slip && context.Likely.SpeaksAgainst(slip.Kind) ? new Unexplained(slip.Ratio, slip.Basis) : read;
     }
 }

@@ -28,6 +28,9 @@ internal static class MeantPlate
     {
         switch (context.Speed)
         {
+            case SpeedReading.WrongFrequency when context.Likely.Clear is { } clear && clear.Meant.Frequency_Hz == context.Figures.Frequency_Hz:
+                Say(corrections, "full-load speed", $"{Said.Number(clear.Meant.Speed_rpm, 4)} rpm", "plate.base-frequency");
+                return plate with { Speed = ShaftSpeed.FromRpm(clear.Meant.Speed_rpm) };
             case SpeedReading.WrongFrequency wrong:
                 Say(corrections, "frequency", $"{Said.Number(wrong.Other_Hz)} Hz", "plate.base-frequency");
                 return plate with { Frequency = ElectricalFrequency.FromHertz(wrong.Other_Hz), PrintedPoles = PoleCount.FromPoles(wrong.PoleCount) };
@@ -42,6 +45,9 @@ internal static class MeantPlate
             case SpeedReading.Impossible { PerhapsMeant_rpm: { } rpm, PoleCount: var poles }:
                 Say(corrections, "full-load speed", $"{Said.Number(rpm, 4)} rpm", "plate.speed");
                 return plate with { Speed = ShaftSpeed.FromRpm(rpm), PrintedPoles = PoleCount.FromPoles(poles) };
+            case SpeedReading.Impossible when context.Likely.Clear is { } clear && clear.Meant.Speed_rpm != context.Figures.Speed_rpm:
+                Say(corrections, "full-load speed", $"{Said.Number(clear.Meant.Speed_rpm, 4)} rpm", "plate.speed");
+                return plate with { Speed = ShaftSpeed.FromRpm(clear.Meant.Speed_rpm), PrintedPoles = PoleCount.FromPoles(clear.Meant.BuildablePoles ?? clear.Meant.PolesFromSpeed(clear.Meant.Frequency_Hz)) };
             default:
                 return plate;
         }
@@ -49,7 +55,12 @@ internal static class MeantPlate
 
     private static Nameplate OfMagnitudes(PlateContext context, Nameplate plate, List<Assumption> corrections)
     {
-        if (context.Magnitudes is not MagnitudeReading.Slip slip || slip.Kind is MagnitudeSlip.TenTooMuch or MagnitudeSlip.TenTooLittle)
+        if (context.Magnitudes is MagnitudeReading.Unexplained or MagnitudeReading.Misread or MagnitudeReading.Slip { Kind: MagnitudeSlip.TenTooMuch or MagnitudeSlip.TenTooLittle })
+        {
+            return context.Likely.Clear is { } clear ? OfClear(context.Figures, clear.Meant, plate, corrections) : plate;
+        }
+
+        if (context.Magnitudes is not MagnitudeReading.Slip slip)
         {
             return plate;
         }
@@ -77,6 +88,43 @@ internal static class MeantPlate
             _ => "plate.line-phase-current",
         });
         return plate with { Current = current };
+    }
+
+    /// <summary>What a single slip that outweighs all others changed.</summary>
+    private static Nameplate OfClear(PlateFigures entered, PlateFigures meant, Nameplate plate, List<Assumption> corrections)
+    {
+        const string finding = "plate.power-balance";
+        if (meant.Output_W != entered.Output_W)
+        {
+            Say(corrections, "output", Said.Kilowatts(meant.Output_W), finding);
+            return plate with { Output = ShaftPower.FromWatts(meant.Output_W) };
+        }
+
+        if (meant.Voltage_V != entered.Voltage_V)
+        {
+            Say(corrections, "voltage", $"{Said.Number(meant.Voltage_V)} V", finding);
+            return plate with { Voltage = LineVoltage.FromVolts(meant.Voltage_V) };
+        }
+
+        if (meant.Current_A != entered.Current_A)
+        {
+            Say(corrections, "current", $"{Said.Number(meant.Current_A)} A", finding);
+            return plate with { Current = LineCurrent.FromAmperes(meant.Current_A) };
+        }
+
+        if (meant.PowerFactor is { } powerFactor && powerFactor != entered.PowerFactor)
+        {
+            Say(corrections, "power factor", Said.Number(powerFactor), finding);
+            plate = plate with { PowerFactor = PowerFactor.FromRatio(powerFactor) };
+        }
+
+        if (meant.Efficiency is { } efficiency && efficiency != entered.Efficiency)
+        {
+            Say(corrections, "efficiency", Said.Percent(efficiency), finding);
+            plate = plate with { Efficiency = Efficiency.FromRatio(efficiency) };
+        }
+
+        return plate;
     }
 
     private static void Say(List<Assumption> corrections, string what, string value, string finding) =>

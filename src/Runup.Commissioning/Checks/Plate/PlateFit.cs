@@ -18,12 +18,12 @@ internal sealed class PlateFit(PlateContext context)
     private const double UsualPartOfHighestSlip = 0.35;
     private const double OddOutput = 0.1;
     private const double OddVoltage = 0.03;
+    private const double RareVoltage = 0.2;
     private const double OddFrequency = 0.03;
     private const double NotTheSupply = 0.1;
     private const double SlackOfBand = 0.05;
+    private const double LeastSaid = 0.001;
     private const int MostUsualPoles = 16;
-
-    private static readonly double[] Voltages = [115, 190, 200, 208, 220, 230, 240, 265, 277, 290, 346, 380, 400, 415, 420, 440, 460, 480, 500, 525, 550, 575, 600, 660, 690];
 
     /// <summary>Logarithm of the likelihood; null where the figures still don't go together.</summary>
     internal double? Of(PlateFigures plate)
@@ -39,17 +39,26 @@ internal sealed class PlateFit(PlateContext context)
         var highest = isHighSlip ? HighestOfHighSlipDesigns : UsualMotors.HighestSlip(plate.Output_W);
         return slip < SmallestSlip || slip > highest || plate.Efficiency > 1 - slip
             ? null
-            : OfMagnitudes(plate, poles) + Normal(Math.Log(slip / (UsualPartOfHighestSlip * highest)) / Math.Log(2)) + OfSeries(plate);
+            : OfMagnitudes(plate, poles, slip) + Normal(Math.Log(slip / (UsualPartOfHighestSlip * highest)) / Math.Log(2)) + OfSeries(plate);
+    }
+
+    /// <summary>Whether the plate as entered holds together: its product fits as printed, and its slip is one that an induction motor can have.</summary>
+    internal static bool GoesTogether(PlateContext context)
+    {
+        var figures = context.Figures;
+        return context.Speed is SpeedReading.Fits or SpeedReading.HighSlip
+            && !(figures.Efficiency > 1 - context.Speed.FullLoadSlip)
+            && figures.PrintedProduct is { } product && Math.Abs((figures.ImpliedProduct / product) - 1) <= PrintedMagnitudes.LargestDisagreement;
     }
 
     /// <summary>What the figures then come to, in words.</summary>
     internal static string InWords(PlateFigures plate) => plate.PrintedProduct is { } product
-        ? $"the figures then agree to {Said.Percent(Math.Abs((plate.ImpliedProduct / product) - 1), 1)}"
+        ? $"the figures then agree to {Said.Percent(Math.Max(LeastSaid, Math.Abs((plate.ImpliedProduct / product) - 1)), 1)}"
         : $"η·cos φ is then {Said.Number(plate.ImpliedProduct, 2)}";
 
-    private static double? OfMagnitudes(PlateFigures plate, int poles)
+    private static double? OfMagnitudes(PlateFigures plate, int poles, double slip)
     {
-        var (powerFactor, efficiency) = (UsualMotors.PowerFactor(plate.Output_W, poles), UsualMotors.Efficiency(plate.Output_W, poles));
+        var (powerFactor, efficiency) = (UsualMotors.PowerFactor(plate.Output_W, poles), UsualMotors.Efficiency(plate.Output_W, poles, slip));
         return (plate.PowerFactor, plate.Efficiency) switch
         {
             ({ } cos, { } eta) when plate.PrintedProduct is { } product => Math.Abs(Math.Log(plate.ImpliedProduct / product)) > LargestMiss
@@ -77,10 +86,10 @@ internal sealed class PlateFit(PlateContext context)
     {
         var kW = plate.Output_W / 1000;
         var isMade = UsualMotors.IsKilowattRating(kW) || UsualMotors.IsHorsepowerRating(plate.Output_W / PlateFigures.WattsPerHorsepower);
-        var isVoltage = Array.Exists(Voltages, volts => Math.Abs((plate.Voltage_V / volts) - 1) < 0.012);
+        var (isVoltage, atThisFrequency) = UsualVoltages.Has(plate.Voltage_V, plate.Frequency_Hz);
         var isFrequency = Math.Abs(plate.Frequency_Hz - 50) < 1 || Math.Abs(plate.Frequency_Hz - 60) < 1;
         var isOfSupply = context.Supply is not { } supply || VoltageMatch.Suits(plate.Voltage_V, supply.Voltage.Value.Volts);
-        return Math.Log((isMade ? 1 : OddOutput) * (isVoltage ? 1 : OddVoltage) * (isFrequency ? 1 : OddFrequency) * (isOfSupply ? 1 : NotTheSupply));
+        return Math.Log((isMade ? 1 : OddOutput) * (atThisFrequency ? 1 : isVoltage ? RareVoltage : OddVoltage) * (isFrequency ? 1 : OddFrequency) * (isOfSupply ? 1 : NotTheSupply));
     }
 
     private static double Normal(double deviations) => -0.5 * deviations * deviations;

@@ -42,18 +42,18 @@ internal sealed class PrintedEfficiency() : PlateCheck("plate.efficiency")
         return Unusual(context, efficiency) ?? BelowItsClass(context, efficiency) ?? Fine($"{Said.Percent(efficiency)} for {Said.Kilowatts(context.Figures.Output_W)}");
     }
 
-    /// <summary>Whether power factor and efficiency are each usual in the other's place, and not in their own.</summary>
+    /// <summary>Whether power factor and efficiency are each usual in the other's place, and not in their own; their product is the same either way, so it must fit.</summary>
     internal static bool IsSwappedWithPowerFactor(PlateContext context)
     {
         var figures = context.Figures;
-        if (figures is not { PowerFactor: { } powerFactor, Efficiency: { } efficiency })
+        if (figures is not { PowerFactor: { } powerFactor, Efficiency: { } efficiency } || context.Magnitudes is not MagnitudeReading.Agree)
         {
             return false;
         }
 
         var poles = context.Speed.Poles ?? 4;
         var (lowPowerFactor, highPowerFactor) = UsualMotors.PowerFactor(figures.Output_W, poles);
-        var (lowEfficiency, highEfficiency) = UsualMotors.Efficiency(figures.Output_W, poles);
+        var (lowEfficiency, highEfficiency) = UsualMotors.Efficiency(figures.Output_W, poles, context.Speed.FullLoadSlip);
         return (powerFactor > highPowerFactor || efficiency < lowEfficiency)
             && efficiency >= lowPowerFactor && efficiency <= highPowerFactor + 0.01 && powerFactor >= lowEfficiency - 0.01 && powerFactor <= highEfficiency;
     }
@@ -61,7 +61,7 @@ internal sealed class PrintedEfficiency() : PlateCheck("plate.efficiency")
     private CheckResult.Violated? Unusual(PlateContext context, double efficiency)
     {
         var output = context.Figures.Output_W;
-        var (low, high) = UsualMotors.Efficiency(output, context.Speed.Poles ?? 4);
+        var (low, high) = UsualMotors.Efficiency(output, context.Speed.Poles ?? 4, context.Speed.FullLoadSlip);
         var usual = efficiency >= low - MarginBelow && efficiency <= high + MarginAbove && !IsSwappedWithPowerFactor(context);
         var misread = context.Magnitudes is MagnitudeReading.Misread { PowerFactor: false };
         if (!misread && (usual || context.Magnitudes is MagnitudeReading.Slip or MagnitudeReading.Misread))
@@ -74,8 +74,8 @@ internal sealed class PrintedEfficiency() : PlateCheck("plate.efficiency")
         {
             Title = swapped ? "Power factor and efficiency interchanged" : "Unusual efficiency",
             Explanation = swapped
-                ? $"An efficiency of {Said.Percent(efficiency)} with a power factor of {Said.Number(context.Figures.PowerFactor!.Value)} is usual only the other way round."
-                : $"An efficiency of {Said.Percent(efficiency)} is unusual for a motor of {Said.Kilowatts(output)}.",
+                ? $"An efficiency of {Said.Percent(efficiency)} with a power factor of {Said.Number(context.Figures.PowerFactor!.Value)} is usual only the other way round.{context.Likely.Sentence}"
+                : $"An efficiency of {Said.Percent(efficiency)} is unusual for a motor of {Said.Kilowatts(output)}.{(misread ? string.Empty : context.Likely.Sentence)}",
             Remedy = swapped ? "Exchange motor.plate.power-factor and motor.plate.efficiency." : "Read it again: the power factor, or the efficiency at part load, may stand in its place.",
             Value = efficiency * 100,
             Limit = (efficiency < low ? low : high) * 100,
@@ -97,11 +97,12 @@ internal sealed class PrintedEfficiency() : PlateCheck("plate.efficiency")
             return null;
         }
 
+        var interchanged = context.Figures.PowerFactor is { } powerFactor && Math.Abs(powerFactor - nominal.Value.Ratio) < ClassRounding;
         return new(Id, Severity.Note, Blocks, new Basis.Standard($"{nominal.Source}, class {className}", nominal.FromMemory))
         {
-            Title = "Efficiency below its class",
-            Explanation = $"{Said.Percent(efficiency)} is below the {Said.Percent(nominal.Value.Ratio)} of class {className} for this output and speed: one of the two was misread.",
-            Remedy = "Read efficiency, class, output and speed again.",
+            Title = interchanged ? "Power factor and efficiency interchanged" : "Efficiency below its class",
+            Explanation = $"{Said.Percent(efficiency)} is below the {Said.Percent(nominal.Value.Ratio)} of class {className} for this output and speed: {(interchanged ? $"that is what stands as power factor, {Said.Number(context.Figures.PowerFactor!.Value)}, so the two were probably interchanged" : "one of the two was misread")}.",
+            Remedy = interchanged ? "Look at the plate, and exchange motor.plate.power-factor and motor.plate.efficiency." : "Read efficiency, class, output and speed again.",
             Value = efficiency * 100,
             Limit = nominal.Value.Ratio * 100,
             Unit = "%",

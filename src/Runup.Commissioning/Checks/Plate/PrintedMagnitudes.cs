@@ -41,7 +41,7 @@ internal sealed class PrintedMagnitudes(PlateContext context, double printedProd
     {
         var figures = context.Figures;
         var poles = context.Speed.Poles ?? 4;
-        var (powerFactor, efficiency) = (UsualMotors.PowerFactor(figures.Output_W, poles), UsualMotors.Efficiency(figures.Output_W, poles));
+        var (powerFactor, efficiency) = (UsualMotors.PowerFactor(figures.Output_W, poles), UsualMotors.Efficiency(figures.Output_W, poles, context.Speed.FullLoadSlip));
         var (impliedPowerFactor, impliedEfficiency) = (figures.PowerFactor!.Value * ratio, figures.Efficiency!.Value * ratio);
         var ofPowerFactor = IsOutside(figures.PowerFactor.Value, powerFactor) && !IsOutside(impliedPowerFactor, powerFactor);
         var ofEfficiency = IsOutside(figures.Efficiency.Value, efficiency) && !IsOutside(impliedEfficiency, efficiency);

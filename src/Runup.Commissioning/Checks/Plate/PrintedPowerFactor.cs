@@ -36,19 +36,19 @@ internal sealed class PrintedPowerFactor() : PlateCheck("plate.power-factor")
         var misread = context.Magnitudes is MagnitudeReading.Misread { PowerFactor: true };
         var outside = (powerFactor < low - Margin || powerFactor > high + Margin) && context.Magnitudes is (MagnitudeReading.Agree or MagnitudeReading.Unexplained);
         return misread || outside
-            ? Unusual(context, powerFactor, low, high, poles)
+            ? Unusual(context, powerFactor, low, high, poles, misread)
             : Fine($"{Said.Number(powerFactor)} for {Said.Kilowatts(context.Figures.Output_W)}");
     }
 
-    private CheckResult.Violated Unusual(PlateContext context, double powerFactor, double low, double high, int poles)
+    private CheckResult.Violated Unusual(PlateContext context, double powerFactor, double low, double high, int poles, bool misread)
     {
         var swapped = PrintedEfficiency.IsSwappedWithPowerFactor(context);
         return new(Id, Severity.Caution, Blocks, new Basis.CommonPractice($"cos φ of {Said.Kilowatts(context.Figures.Output_W)} with {poles} poles lies between {Said.Number(low, 2)} and {Said.Number(high, 2)}"))
         {
             Title = swapped ? "Power factor and efficiency interchanged" : "Unusual power factor",
             Explanation = swapped
-                ? $"A power factor of {Said.Number(powerFactor)} with an efficiency of {Said.Percent(context.Figures.Efficiency!.Value)} is usual only the other way round."
-                : $"A power factor of {Said.Number(powerFactor)} is unusual for {Said.Kilowatts(context.Figures.Output_W)} and {poles} poles.",
+                ? $"A power factor of {Said.Number(powerFactor)} with an efficiency of {Said.Percent(context.Figures.Efficiency!.Value)} is usual only the other way round.{context.Likely.Sentence}"
+                : $"A power factor of {Said.Number(powerFactor)} is unusual for {Said.Kilowatts(context.Figures.Output_W)} and {poles} poles.{(misread ? string.Empty : context.Likely.Sentence)}",
             Remedy = swapped ? "Exchange motor.plate.power-factor and motor.plate.efficiency." : "Read it again; an efficiency or a part-load figure may stand in its place.",
             Value = powerFactor,
             Limit = powerFactor < low ? low : high,

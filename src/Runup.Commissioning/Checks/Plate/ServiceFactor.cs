@@ -30,7 +30,7 @@ internal sealed class ServiceFactor() : PlateCheck("plate.service-factor")
             ? new CheckResult.Violated(Id, Severity.Caution, Blocks, slip.Basis)
             {
                 Title = "Current at service factor",
-                Explanation = $"{Said.Number(context.Figures.Current_A)} A is {Said.Number(serviceFactor)} times what {Said.Kilowatts(context.Figures.Output_W)} takes: it is the current at service factor, not the rated one.",
+                Explanation = $"{Said.Number(context.Figures.Current_A)} A is {Said.Number(serviceFactor)} times what {Said.Kilowatts(context.Figures.Output_W)} takes: it is the current at service factor, not the rated one.{context.Likely.Sentence}",
                 Remedy = "Enter the full-load current at service factor 1.",
                 Value = context.Figures.Current_A,
                 Limit = context.Figures.Current_A * slip.Ratio,

@@ -13,19 +13,37 @@ internal sealed class SlipCandidates(PlateContext context)
     private const double RootThree = 0.15;
     private const double TwoToOne = 0.06;
     private const double Frequency = 0.12;
+    private const double FrequencyAgainstItsColumn = 0.01;
     private const double Poles = 0.10;
     private const double Exchanged = 0.10;
     private const double Point = 0.03;
     private const double AtServiceFactor = 0.05;
+    private const double AtUnwrittenServiceFactor = 0.03;
+    private const double UsualServiceFactor = 1.15;
     private const double Interchanged = 0.02;
     private const double Misread = 0.02;
+
+    private const string StarAndDelta = "star and delta, or line and phase, taken for one another";
+    private const string OtherColumn = "the other of two columns";
+    private const string DecimalPoint = "decimal point";
 
     private static readonly int[] PoleNumbers = [2, 4, 6, 8, 10, 12];
 
     private readonly PlateFigures figures = context.Figures;
     private readonly PowerWording wording = PowerWording.Of(context.Plate.Output);
 
-    internal IEnumerable<SlipCandidate> All() => [.. OfUnit(), .. OfColumns(), .. OfSpeed(), .. OfFactors(), .. OfDigits()];
+    /// <summary>What the columns of a plate, and a decimal point, make of voltage or current.</summary>
+    internal static IReadOnlyList<(MagnitudeSlip Kind, double Factor, double Prior, string Words)> Columns { get; } =
+    [
+        (MagnitudeSlip.RootThreeTooLow, Math.Sqrt(3), RootThree, StarAndDelta),
+        (MagnitudeSlip.RootThreeTooHigh, 1 / Math.Sqrt(3), RootThree, StarAndDelta),
+        (MagnitudeSlip.Halved, 2, TwoToOne, OtherColumn),
+        (MagnitudeSlip.Doubled, 0.5, TwoToOne, OtherColumn),
+        (MagnitudeSlip.TenTooMuch, 10, Point, DecimalPoint),
+        (MagnitudeSlip.TenTooLittle, 0.1, Point, DecimalPoint),
+    ];
+
+    internal IEnumerable<SlipCandidate> All() => [.. OfUnit(), .. OfColumns(), .. new ColumnSlips(context).All(), .. OfSpeed(), .. OfFactors(), .. OfDigits()];
 
     private IEnumerable<SlipCandidate> OfUnit()
     {
@@ -35,26 +53,40 @@ internal sealed class SlipCandidates(PlateContext context)
         var what = wording.InHorsepower ? $"the output is {Said.Number(number)} kW"
             : figures.Frequency_Hz < 55 ? $"the output is {Said.Number(number)} hp or PS ({Said.Kilowatts(watts)} or {Said.Kilowatts(metric)})"
             : $"the output is {Said.Number(number)} hp ({Said.Kilowatts(watts)})";
-        yield return new(what, figures with { Output_W = watts }, Unit);
-        yield return new($"the output is {Said.Kilowatts(figures.Output_W / 1000)}", figures with { Output_W = figures.Output_W / 1000 }, Thousand);
-        yield return new($"the output is {Said.Kilowatts(figures.Output_W * 1000)}", figures with { Output_W = figures.Output_W * 1000 }, Thousand);
+        yield return new(what, figures with { Output_W = watts }, Unit, wording.OtherUnit.Kind);
+        yield return new($"the output is {Said.Kilowatts(figures.Output_W / 1000)}", figures with { Output_W = figures.Output_W / 1000 }, Thousand, MagnitudeSlip.ThousandTooMuch);
+        yield return new($"the output is {Said.Kilowatts(figures.Output_W * 1000)}", figures with { Output_W = figures.Output_W * 1000 }, Thousand, MagnitudeSlip.ThousandTooLittle);
     }
 
     private IEnumerable<SlipCandidate> OfColumns()
     {
-        foreach (var (factor, prior) in ((double, double)[])[(Math.Sqrt(3), RootThree), (1 / Math.Sqrt(3), RootThree), (2, TwoToOne), (0.5, TwoToOne), (10, Point), (0.1, Point)])
+        foreach (var (kind, factor, prior, words) in Columns)
         {
-            var kind = prior == Point ? "decimal point" : prior == RootThree ? "star and delta, or line and phase, taken for one another" : "the other of two columns";
-            var (current, voltage) = (figures.Current_A * factor, figures.Voltage_V * factor);
-            yield return new($"the current is {Said.Number(current)} A ({kind})", figures with { Current_A = current }, prior / 2);
-            yield return new($"the voltage is {Said.Number(voltage)} V ({kind})", figures with { Voltage_V = voltage }, prior / 2);
+            var (current, voltage) = (figures.Current_A * factor, UsualVoltages.Nearest(figures.Voltage_V * factor));
+            yield return new($"the current is {Said.Number(current)} A ({words})", figures with { Current_A = current }, prior / 2, kind);
+            yield return new($"the voltage is {Said.Number(voltage)} V ({words})", figures with { Voltage_V = voltage }, prior / 2, kind);
         }
 
-        if (context.Plate.ServiceFactor?.Value.Value is > 1.05 and < 2 and var serviceFactor)
+        foreach (var (serviceFactor, prior) in ServiceFactors())
         {
             var current = figures.Current_A / serviceFactor;
-            yield return new($"the current is {Said.Number(current)} A (that at service factor was put down)", figures with { Current_A = current }, AtServiceFactor);
+            yield return new(
+                $"the current is {Said.Number(current)} A (that at a service factor of {Said.Number(serviceFactor)} was put down)",
+                figures with { Current_A = current },
+                prior,
+                MagnitudeSlip.ServiceFactorCurrent);
         }
+    }
+
+    /// <summary>That of the plate; where none was entered and the plate may be one of NEMA's, the usual one.</summary>
+    private IEnumerable<(double ServiceFactor, double Prior)> ServiceFactors()
+    {
+        if (context.Plate.ServiceFactor?.Value.Value is { } printed)
+        {
+            return printed is > 1.05 and < 2 ? [(printed, AtServiceFactor)] : [];
+        }
+
+        return wording.InHorsepower || context.Plate.Standard?.Value == "NEMA" ? [(UsualServiceFactor, AtUnwrittenServiceFactor)] : [];
     }
 
     private IEnumerable<SlipCandidate> OfSpeed()
@@ -63,7 +95,8 @@ internal sealed class SlipCandidates(PlateContext context)
         {
             if (Math.Abs(figures.Frequency_Hz - frequency) > 1)
             {
-                yield return new($"the frequency is {Said.Number(frequency)} Hz", figures with { Frequency_Hz = frequency }, Frequency);
+                var prior = new ColumnSlips(context).Contradicts(frequency) ? FrequencyAgainstItsColumn : Frequency;
+                yield return new($"the frequency is {Said.Number(frequency)} Hz", figures with { Frequency_Hz = frequency }, prior);
             }
         }
 

@@ -10,6 +10,9 @@ internal abstract record SpeedReading
     /// <summary>The poles that other checks reckon with; null where none can be told.</summary>
     internal virtual int? Poles => null;
 
+    /// <summary>The slip at full load where frequency, speed and poles go together; else 0.</summary>
+    internal virtual double FullLoadSlip => 0;
+
     /// <summary>Figures that no motor has, or not an induction motor.</summary>
     internal sealed record Unusable : SpeedReading;
 
@@ -17,6 +20,8 @@ internal abstract record SpeedReading
     internal sealed record Fits(int PoleCount, double Slip) : SpeedReading
     {
         internal override int? Poles => PoleCount;
+
+        internal override double FullLoadSlip => Slip;
     }
 
     /// <summary>No machine has that number of poles.</summary>
@@ -53,6 +58,8 @@ internal abstract record SpeedReading
     internal sealed record HighSlip(int PoleCount, double Slip, double Usual) : SpeedReading
     {
         internal override int? Poles => PoleCount;
+
+        internal override double FullLoadSlip => Slip;
     }
 
     internal static SpeedReading Of(PlateContext context) =>

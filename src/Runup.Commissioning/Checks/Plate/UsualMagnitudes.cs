@@ -52,7 +52,7 @@ internal sealed class UsualMagnitudes(PlateContext context)
     {
         if (figures.PowerFactor is > 0.2 and <= 1 and var powerFactor)
         {
-            var (low, high) = UsualMotors.Efficiency(output_W, poles);
+            var (low, high) = UsualMotors.Efficiency(output_W, poles, context.Speed.FullLoadSlip);
             return (powerFactor * low * 0.98, powerFactor * high * 1.02);
         }
 

@@ -37,6 +37,7 @@ internal static class UsualMotors
     private static readonly Lazy<double[]>[] LowestEfficiency = Nominals("IE1");
     private static readonly Lazy<double[]>[] HighestEfficiency = Nominals("IE4");
 
+    private const double OrdinaryPartOfHighestSlip = 0.5;
     private static readonly double[] SlipOutputs_kW = [0.37, 0.75, 1.5, 4, 7.5, 22, 75, 200];
     private static readonly double[] HighestSlips = [0.14, 0.12, 0.10, 0.09, 0.08, 0.07, 0.06, 0.05];
 
@@ -60,13 +61,15 @@ internal static class UsualMotors
         return (Interpolate(Outputs_kW, LowestPowerFactor[row], kW), Interpolate(Outputs_kW, HighestPowerFactor[row], kW));
     }
 
-    /// <summary>Lowest and highest usual efficiency at full load.</summary>
-    internal static (double Low, double High) Efficiency(double output_W, int poles)
+    /// <summary>Lowest and highest usual efficiency at full load; a slip larger than ordinary designs have costs what it burns in the rotor.</summary>
+    internal static (double Low, double High) Efficiency(double output_W, int poles, double slip = 0)
     {
         var row = Row(poles);
         var lowest = Interpolate(EfficiencyOutputs_kW, LowestEfficiency[row].Value, output_W / 1000);
         var highest = Interpolate(EfficiencyOutputs_kW, HighestEfficiency[row].Value, output_W / 1000);
-        return (1 - ((1 - lowest) * 1.15), 1 - ((1 - highest) * 0.8));
+        var ordinary = OrdinaryPartOfHighestSlip * HighestSlip(output_W);
+        var burnt = slip > ordinary && slip < 1 ? (1 - slip) / (1 - ordinary) : 1;
+        return ((1 - ((1 - lowest) * 1.15)) * burnt, 1 - ((1 - highest) * 0.8));
     }
 
     /// <summary>Lowest and highest usual η·cos φ at full load.</summary>
@@ -84,6 +87,13 @@ internal static class UsualMotors
 
     /// <summary>Whether motors of so many horsepower are made: the outputs of NEC table 430.250.</summary>
     internal static bool IsHorsepowerRating(double hp) => IsAmong(Horsepowers, hp);
+
+    /// <summary>The output that is made and lies nearest, in kilowatts or horsepower; itself where none lies within a part of it.</summary>
+    internal static double NearestRating_W(double output_W, double part)
+    {
+        var nearest = Kilowatts.Select(kW => kW * 1000).Concat(Horsepowers.Select(hp => hp * PlateFigures.WattsPerHorsepower)).MinBy(made => Math.Abs(made - output_W));
+        return Math.Abs((nearest / output_W) - 1) < part ? nearest : output_W;
+    }
 
     /// <summary>Nominal efficiencies of a class at 50 Hz for the outputs below.</summary>
     private static Lazy<double[]>[] Nominals(string className) =>

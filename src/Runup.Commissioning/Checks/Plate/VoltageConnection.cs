@@ -64,9 +64,11 @@ internal sealed class VoltageConnection() : PlateCheck("plate.voltage-connection
         var inUse = context.Figures.Voltage_V;
         foreach (var other in context.Plate.OtherRatings)
         {
+            // Of columns for two frequencies it is the flux that tells the links: 400 V at 87 Hz and 230 V at 50 Hz are one and the same connection.
             var volts = other.Voltage.Value.Volts;
-            WindingConnection? right = VoltageMatch.AreRootThreeApart(volts, inUse) ? WindingConnection.Delta
-                : VoltageMatch.AreRootThreeApart(inUse, volts) ? WindingConnection.Star
+            var atThisFrequency = volts * context.Figures.Frequency_Hz / (other.Frequency?.Value.Hertz ?? context.Figures.Frequency_Hz);
+            WindingConnection? right = VoltageMatch.AreRootThreeApart(atThisFrequency, inUse) ? WindingConnection.Delta
+                : VoltageMatch.AreRootThreeApart(inUse, atThisFrequency) ? WindingConnection.Star
                 : null;
             if (right is { } named && named != connection)
             {
@@ -76,7 +78,7 @@ internal sealed class VoltageConnection() : PlateCheck("plate.voltage-connection
                     Explanation = $"The plate has {Said.Number(inUse)} V and {Said.Number(volts)} V, so {Said.Number(inUse)} V is for {Name(named)}, but the motor is said to be in {Name(connection)}.",
                     Remedy = $"Look at the links in the terminal box: for {Said.Number(inUse)} V they must be in {Name(named)}; correct the links or motor.plate.connection.",
                     Value = inUse,
-                    Limit = named == WindingConnection.Delta ? volts / Math.Sqrt(3) : volts * Math.Sqrt(3),
+                    Limit = named == WindingConnection.Delta ? atThisFrequency / Math.Sqrt(3) : atThisFrequency * Math.Sqrt(3),
                     Unit = "V",
                 };
             }

@@ -33,7 +33,7 @@ internal static class PlateEvidence
             found.Add(new FigureEvidence(of, printed, With(below), With(above)));
         }
 
-        if (Usable(plate.LockedRotorCurrentRatio) is { } current)
+        if (Usable(PlateDatum.LockedRotorCurrent, plate.LockedRotorCurrentRatio) is { } current)
         {
             Add((in MotorMember member) => member.LockedRotorCurrent, current, 0.20, 0.20);
         }
@@ -41,18 +41,18 @@ internal static class PlateEvidence
         {
             var (low, high) = code.LockedRotorCurrents(plate.Output, plate.Voltage);
             var rated = plate.Current.Amperes;
-            if (Usable(high!.Value.Amperes / rated) is not null)
+            if (Usable(PlateDatum.CodeLetter, high!.Value.Amperes / rated) is not null)
             {
                 found.Add(new BandEvidence((in MotorMember member) => member.LockedRotorCurrent, Math.Max(low.Amperes / rated, 0.5), high.Value.Amperes / rated, LetterEdge));
             }
         }
 
-        if (Usable(plate.LockedRotorTorqueRatio) is { } starting)
+        if (Usable(PlateDatum.LockedRotorTorque, plate.LockedRotorTorqueRatio) is { } starting)
         {
             Add((in MotorMember member) => member.LockedRotorTorque, starting, 0.15, 0.25);
         }
 
-        if (Usable(plate.BreakdownTorqueRatio) is { } breakdown)
+        if (Usable(PlateDatum.BreakdownTorque, plate.BreakdownTorqueRatio) is { } breakdown)
         {
             Add((in MotorMember member) => member.BreakdownTorque, breakdown, 0.10, 0.25);
         }
@@ -69,22 +69,22 @@ internal static class PlateEvidence
             return;
         }
 
-        if (limits.LockedRotorTorque is { } starting && Usable(plate.LockedRotorTorqueRatio) is null)
+        if (limits.LockedRotorTorque is { } starting && Usable(PlateDatum.LockedRotorTorque, plate.LockedRotorTorqueRatio) is null)
         {
             found.Add(new BandEvidence((in MotorMember member) => member.LockedRotorTorque, starting.Value, Beyond * starting.Value, LimitEdge));
         }
 
-        if (limits.BreakdownTorque is { } breakdown && Usable(plate.BreakdownTorqueRatio) is null)
+        if (limits.BreakdownTorque is { } breakdown && Usable(PlateDatum.BreakdownTorque, plate.BreakdownTorqueRatio) is null)
         {
             found.Add(new BandEvidence((in MotorMember member) => member.BreakdownTorque, breakdown.Value, Beyond * breakdown.Value, LimitEdge));
         }
 
-        if (limits.LockedRotorCurrent is { } current && Usable(plate.LockedRotorCurrentRatio) is null && plate.CodeLetter is null)
+        if (limits.LockedRotorCurrent is { } current && Usable(PlateDatum.LockedRotorCurrent, plate.LockedRotorCurrentRatio) is null && plate.CodeLetter is null)
         {
             var largest = current.Amperes / plate.Current.Amperes;
             found.Add(new BandEvidence((in MotorMember member) => member.LockedRotorCurrent, largest / Beyond, largest, LimitEdge));
         }
     }
 
-    private static double? Usable(double? ratio) => ratio is > 0.1 and < 100 ? ratio : null;
+    private static double? Usable(PlateDatum datum, double? ratio) => ratio is { } value && StartingLimits.Believes(datum, value) ? value : null;
 }

@@ -9,7 +9,14 @@ internal static class Words
 {
     internal static Choices<WindingConnection> Connection { get; } = new(
         [("star", WindingConnection.Star), ("delta", WindingConnection.Delta)],
-        [("wye", WindingConnection.Star), ("Y", WindingConnection.Star), ("D", WindingConnection.Delta), ("mesh", WindingConnection.Delta)]);
+        [
+            ("wye", WindingConnection.Star), ("Y", WindingConnection.Star), ("D", WindingConnection.Delta), ("mesh", WindingConnection.Delta),
+            ("Δ", WindingConnection.Delta), ("∆", WindingConnection.Delta),
+
+            // Halves of the winding side by side, as in the low voltage of nine and twelve leads: a star or a delta to the line all the same.
+            ("YY", WindingConnection.Star), ("2Y", WindingConnection.Star), ("double-star", WindingConnection.Star), ("parallel-star", WindingConnection.Star), ("parallel-wye", WindingConnection.Star),
+            ("DD", WindingConnection.Delta), ("2D", WindingConnection.Delta), ("ΔΔ", WindingConnection.Delta), ("double-delta", WindingConnection.Delta), ("parallel-delta", WindingConnection.Delta),
+        ]);
 
     internal static Choices<MotorKind> MotorKinds { get; } = Choices.Of(
         ("induction", MotorKind.Induction),
