@@ -28,7 +28,7 @@ internal sealed class MotorCommand : Command<MotorCommand.Settings>
                 json.WriteStartObject();
                 json.WriteString("tag", read.Tag);
                 MotorJson.Write(json, motor.Circuit, motor.Known);
-                MotorForecastJson.Write(json, motor.Known);
+                MotorForecastJson.Write(json, motor.Known, motor.OnStarVoltage);
                 FindingsJson.Findings(json, motor.Report);
                 json.WriteEndObject();
             });

@@ -9,7 +9,7 @@ namespace Runup.Cli.Checks;
 /// <summary>What <c>motor --json</c> says beside the <c>motor</c> object: the motor on a drive, and the reading that would tell most.</summary>
 internal static class MotorForecastJson
 {
-    internal static void Write(Utf8JsonWriter json, KnownMotor? known)
+    internal static void Write(Utf8JsonWriter json, KnownMotor? known, DeltaOnStarVoltage? delta)
     {
         var forecast = known is null ? null : MotorOnDriveForecast.Of(known.Now);
         Uncoupled(json, "uncoupled", forecast?.Uncoupled);
@@ -26,6 +26,7 @@ internal static class MotorForecastJson
         }
 
         json.WriteEndArray();
+        Delta(json, delta);
         Next(json, known is null ? null : NextReading.Best(known.Now, known.Readings.Taken));
     }
 
@@ -43,6 +44,27 @@ internal static class MotorForecastJson
         }
 
         json.WriteEndArray();
+    }
+
+    private static void Delta(Utf8JsonWriter json, DeltaOnStarVoltage? delta)
+    {
+        if (delta is null)
+        {
+            json.WriteNull("delta_on_star_voltage");
+            return;
+        }
+
+        json.Object("delta_on_star_voltage", () =>
+        {
+            json.Number("voltage_V", delta.Voltage.Volts);
+            json.Number("frequency_Hz", delta.Frequency.Hertz);
+            json.Number("rated_current_A", delta.RatedCurrent.Amperes);
+            MotorJson.Band(json, "torque_at_rated_current_Nm", delta.Torque.As(torque => torque.NewtonMetres));
+            MotorJson.Band(json, "power_at_rated_current_kW", delta.Power.As(power => power.Watts / 1000));
+            MotorJson.Band(json, "speed_at_rated_current_rpm", delta.Speed.As(speed => speed.Rpm));
+            MotorJson.Band(json, "current_at_rated_torque_A", delta.Current.As(current => current.Amperes));
+            MotorJson.Band(json, "breakdown_torque_ratio", delta.Breakdown.As(ratio => ratio.Value));
+        });
     }
 
     private static void Next(Utf8JsonWriter json, NextReading? next)

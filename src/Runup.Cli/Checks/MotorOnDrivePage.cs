@@ -24,6 +24,7 @@ internal static class MotorOnDrivePage
         page.Table(
             [new("Hz", Digits: true), new("breakdown torque over what rated power asks for: low", Digits: true), new("middle", Digits: true), new("high", Digits: true)],
             forecast.Breakdown.Select(at => (IReadOnlyList<string>)[MotorPage.Digits(at.Frequency.Hertz), MotorPage.Figure(at.Margin.P05.Value), MotorPage.Figure(at.Margin.P50.Value), MotorPage.Figure(at.Margin.P95.Value)]));
+        DeltaPage.Write(page, motor);
         page.Line();
         foreach (var line in Rules(motor, ensemble))
         {

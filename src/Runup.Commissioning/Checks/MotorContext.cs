@@ -1,3 +1,4 @@
+using Runup.Commissioning.Checks.Plate;
 using Runup.Commissioning.Diagnosis;
 using Runup.Commissioning.Survey;
 using Runup.Engineering.Motors;
@@ -37,6 +38,9 @@ public sealed class MotorContext
 
     /// <summary>The motors that the plate may stand for; null without a circuit.</summary>
     public KnownMotor? Known => known.Value;
+
+    /// <summary>The winding in delta on the star's voltage; null where the plate is not for both, or without a circuit.</summary>
+    public DeltaOnStarVoltage? OnStarVoltage => Known is { Now: var now } && StarAndDelta.InUse(Plate.Plate) is { } inUse ? DeltaOnStarVoltage.Of(now, inUse) : null;
 
     /// <summary>The checks of the plate, with everything that was taken because the plate does not say it.</summary>
     public CheckReport Report { get; }
