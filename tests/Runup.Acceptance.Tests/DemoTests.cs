@@ -54,8 +54,8 @@ public sealed class DemoTests(DemoRun demo)
             summary.ShouldContain($"<a href=\"handover/{tag}.handover.html\">{tag}</a>");
         }
 
-        // The hoist is handed over with cautions that nobody accepted, and the filter with one.
-        demo.Run.Output.ShouldMatch(@"(?m)^GH-501 +Tern 5\.5-400 +3 of 4 +OPEN POINTS +2 +panel +off");
+        // The hoist is handed over with two cautions that nobody accepted and a duty of S3 whose cycle nobody told, and the filter with one.
+        demo.Run.Output.ShouldMatch(@"(?m)^GH-501 +Tern 5\.5-400 +3 of 4 +OPEN POINTS +3 +panel +off");
         demo.Run.Output.ShouldMatch(@"(?m)^DF-401 +Osprey 0\.75-400 +4 of 5 +OPEN POINTS +1 +bus +2 s, then ramp");
         demo.Run.Output.ShouldMatch(@"(?m)^SWP-101 +Tern 7\.5-400 +5 of 5 +DONE +0 +bus +2 s, then ramp");
         demo.Run.Output.ShouldContain("6 sets: 4 gone through with open points, 2 done with nothing open.");
