@@ -93,7 +93,7 @@ public sealed class ProfileTests
         json.GetProperty("problems").GetArrayLength().ShouldBe(0);
         var rows = json.GetProperty("parameters").EnumerateArray().ToList();
         rows.Count.ShouldBe(5);
-        rows[0].EnumerateObject().Select(p => p.Name).ShouldBe(["number", "name", "unit", "scale", "low", "high", "default", "choices", "access", "register", "meaning", "certainty", "reason"]);
+        rows[0].EnumerateObject().Select(p => p.Name).ShouldBe(["number", "name", "unit", "scale", "low", "high", "default", "choices", "access", "register", "meaning", "certainty", "reason", "conversion", "to_ask"]);
         rows[0].GetProperty("high").GetDecimal().ShouldBe(150);
         rows[0].GetProperty("meaning").GetString().ShouldBe("motor-rated-power");
         rows[3].GetProperty("choices").GetProperty("2").GetString().ShouldBe("DC braking");

@@ -12,7 +12,8 @@ internal static class ImportJson
     internal static void Write(Utf8JsonWriter json, IReadOnlyList<ListedParameter> rows, IReadOnlyList<Suggestion> suggestions, IReadOnlyList<FileProblem> problems)
     {
         json.WriteStartObject();
-        json.Array("parameters", rows.Zip(suggestions), (writer, pair) => Row(writer, pair.First, pair.Second));
+        var advisor = new ConversionAdvisor(rows, suggestions);
+        json.Array("parameters", Enumerable.Range(0, rows.Count), (writer, i) => Row(writer, rows[i], suggestions[i], advisor.Of(i)));
         json.Array("problems", problems, (writer, problem) =>
         {
             writer.WriteStartObject();
@@ -23,7 +24,7 @@ internal static class ImportJson
         json.WriteEndObject();
     }
 
-    private static void Row(Utf8JsonWriter json, ListedParameter row, Suggestion suggestion)
+    private static void Row(Utf8JsonWriter json, ListedParameter row, Suggestion suggestion, ConversionAdvice advice)
     {
         json.WriteStartObject();
         json.WriteString("number", row.Number);
@@ -54,6 +55,9 @@ internal static class ImportJson
         json.WriteString("meaning", suggestion.Setting?.Name);
         json.Number("certainty", suggestion.Certainty);
         json.WriteString("reason", suggestion.Reason);
+        var declared = advice as ConversionAdvice.Declared;
+        json.WriteString("conversion", declared is null ? null : $"{declared.Key}: {declared.Value}");
+        json.WriteString("to_ask", advice is ConversionAdvice.Asked asked ? asked.Question : declared is { IsSaid: false } usual ? usual.Because : null);
         json.WriteEndObject();
     }
 

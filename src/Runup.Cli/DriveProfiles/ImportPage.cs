@@ -20,20 +20,48 @@ internal static class ImportPage
 
         page.Heading("Rows, with what each may mean");
         page.Table(
-            [new("no."), new("name", Whole: false), new("values", Whole: false), new("factory", Digits: true), new("may mean"), new("certainty", Digits: true)],
+            [new("no."), new("name", Whole: false), new("values", Whole: false), new("factory", Digits: true), new("in run"), new("may mean"), new("certainty", Digits: true)],
             listing.Parameters.Zip(suggestions, (row, suggestion) => (IReadOnlyList<string>)
             [
                 row.Number,
                 row.Name,
                 Values(row),
                 row.Default?.ToString(CultureInfo.InvariantCulture) ?? "",
+                InRun(row.Access),
                 suggestion.Setting?.Name ?? "",
                 suggestion.Setting is null ? "" : suggestion.Certainty.ToString("0.00", CultureInfo.InvariantCulture),
             ]));
+        Counting(page, listing.Parameters, suggestions);
         var certain = suggestions.Count(s => s is { Setting: not null, Certainty: >= Suggestion.High });
         var less = suggestions.Count(s => s.Setting is not null) - certain;
         page.Line();
         page.Line($"{listing.Parameters.Count} parameters. {certain} meanings are suggested with a certainty of {Suggestion.High.ToString(CultureInfo.InvariantCulture)} and more, {less} with less. All are guesses until you have compared them with the manual.");
+    }
+
+    private static string InRun(ParameterAccess? access) => access switch
+    {
+        ParameterAccess.AnyTime => "yes",
+        ParameterAccess.StoppedOnly => "no",
+        ParameterAccess.ReadOnly => "read only",
+        ParameterAccess.Action => "action",
+        ParameterAccess.Command => "command",
+        _ => "",
+    };
+
+    private static void Counting(Page page, IReadOnlyList<ListedParameter> rows, IReadOnlyList<Suggestion> suggestions)
+    {
+        var advisor = new ConversionAdvisor(rows, suggestions);
+        var lines = rows.Select((row, i) => advisor.Of(i) switch
+        {
+            ConversionAdvice.Declared declared => (IReadOnlyList<string>?)[row.Number, row.Name, $"{declared.Key}: {declared.Value}", declared.Because],
+            ConversionAdvice.Asked asked => [row.Number, row.Name, "to ask", asked.Question],
+            _ => null,
+        }).OfType<IReadOnlyList<string>>().ToList();
+        if (lines.Count > 0)
+        {
+            page.Heading("Ways of counting, to compare with the manual");
+            page.Table([new("no."), new("name", Whole: false), new("proposed"), new("why", Whole: false)], lines);
+        }
     }
 
     private static string Values(ListedParameter row)

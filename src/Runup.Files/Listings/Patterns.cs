@@ -56,6 +56,10 @@ internal static partial class Patterns
     [GeneratedRegex(@"[\[(]\s*(?<unit>[^\])]{1,14})\s*[\])]", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, Patience)]
     internal static partial Regex Bracketed();
 
+    /// <summary>A name of pairs of poles.</summary>
+    [GeneratedRegex(@"\b(?:pole[- ]?pairs?|pairs? of poles?)\b", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase, Patience)]
+    internal static partial Regex PolePairs();
+
     /// <summary>Lines of a page that are no rows of the table.</summary>
     [GeneratedRegex(@"^\s*(?:(?:page|sheet)\s*\d+.*|\d+\s*(?:/|of)\s*\d+|[-–]\s*\d+\s*[-–]|\(?continued.*|.*\bcontinued\)?|table\s+\d.*|notes?\b.*|(?:[¹²³⁴⁵⁶⁷⁸⁹⁰]+⁾?|\*+|†|‡)\)?\s*\S.*|\d\)\s+\S.*)\s*$", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase, Patience)]
     internal static partial Regex Furniture();

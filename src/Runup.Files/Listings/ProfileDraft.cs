@@ -53,6 +53,7 @@ public sealed class ProfileDraft(MeaningScorer scorer, IReadOnlySet<string> conf
             groups:
 
             """);
+        var advisor = new ConversionAdvisor(rows, suggestions);
         string? group = null;
         for (var i = 0; i < rows.Count; i++)
         {
@@ -63,13 +64,13 @@ public sealed class ProfileDraft(MeaningScorer scorer, IReadOnlySet<string> conf
                 text.Append(CultureInfo.InvariantCulture, $"  - group: {YamlWriting.Scalar(heading, inFlow: false)}\n    parameters:\n");
             }
 
-            text.Append("      - ").Append(Row(rows[i], suggestions[i], rows, suggestions)).Append('\n');
+            text.Append("      - ").Append(Row(rows[i], suggestions[i], advisor.Of(i))).Append('\n');
         }
 
         return text.ToString().ReplaceLineEndings("\n");
     }
 
-    private string Row(ListedParameter row, Suggestion suggestion, IReadOnlyList<ListedParameter> rows, IReadOnlyList<Suggestion> suggestions)
+    private string Row(ListedParameter row, Suggestion suggestion, ConversionAdvice advice)
     {
         var keys = new List<string> { Key("number", row.Number) };
         var missing = new List<string>();
@@ -90,8 +91,8 @@ public sealed class ProfileDraft(MeaningScorer scorer, IReadOnlySet<string> conf
         var setting = row.Access is ParameterAccess.ReadOnly ? null : suggestion.Setting;
         Values(keys, missing, row, setting);
         Add(keys, "access", row.Access is { } access and not ParameterAccess.StoppedOnly ? ParameterReader.WordOf(access) : null);
-        Meaning(keys, row, setting, rows, suggestions);
-        var remark = guessedReading ? "  # taken for a reading: it has no factory value" : setting is null ? "" : $"  # {suggestion.Certainty.ToString("0.00", CultureInfo.InvariantCulture)} {Plain(suggestion.Reason)}";
+        Meaning(keys, row, setting, advice);
+        var remark = guessedReading ? "  # taken for a reading: it has no factory value" : setting is null ? "" : $"  # {suggestion.Certainty.ToString("0.00", CultureInfo.InvariantCulture)} {Plain(suggestion.Reason)}{Remark(advice)}";
         return "{" + string.Join(", ", keys) + "}" + remark + (missing.Count > 0 ? $"{(remark.Length > 0 ? ";" : "  #")} to complete: {string.Join(", ", missing)}" : "");
     }
 
@@ -126,7 +127,7 @@ public sealed class ProfileDraft(MeaningScorer scorer, IReadOnlySet<string> conf
             : $"{choice.Raw}: {label}";
     }
 
-    private void Meaning(List<string> keys, ListedParameter row, Setting? setting, IReadOnlyList<ListedParameter> rows, IReadOnlyList<Suggestion> suggestions)
+    private void Meaning(List<string> keys, ListedParameter row, Setting? setting, ConversionAdvice advice)
     {
         if (setting is null)
         {
@@ -134,37 +135,19 @@ public sealed class ProfileDraft(MeaningScorer scorer, IReadOnlySet<string> conf
         }
 
         keys.Add(Key(confirmed.Contains(row.Number) ? "means" : "perhaps", setting.Name));
-        var unit = setting.Form is SettingForm.Numeric n ? n.Unit : "";
-        if (row.Number.EndsWith("h:1", StringComparison.Ordinal) && row.Number[..4] is "6048" or "6049")
+        if (advice is ConversionAdvice.Declared declared)
         {
-            keys.Add(Key("speed-change-in", row.Number[..^1] + "2"));
-        }
-        else if (row.Number.EndsWith("h:2", StringComparison.Ordinal) && row.Number[..4] is "6048" or "6049")
-        {
-            keys.Add(Key("change-of", row.Number[..^1] + "1"));
-        }
-        else if (unit is "Hz" && row.Unit is "rpm")
-        {
-            keys.Add("at-no-slip: yes");
-        }
-        else if (unit is "A" && row.Unit is "%" or "‰" && Carrying(Setting.MotorRatedCurrent, rows, suggestions) is { } whole)
-        {
-            keys.Add(Key("part-of", whole));
+            keys.Add(declared.Key is "at-no-slip" ? "at-no-slip: yes" : Key(declared.Key, declared.Value));
         }
     }
 
-    private static string? Carrying(Setting setting, IReadOnlyList<ListedParameter> rows, IReadOnlyList<Suggestion> suggestions)
+    private static string Remark(ConversionAdvice advice) => advice switch
     {
-        for (var i = 0; i < rows.Count; i++)
-        {
-            if (suggestions[i].Setting == setting)
-            {
-                return rows[i].Number;
-            }
-        }
-
-        return null;
-    }
+        ConversionAdvice.Declared { IsSaid: true } => "",
+        ConversionAdvice.Declared usual => $"; {usual.Key}: {Plain(usual.Because)}",
+        ConversionAdvice.Asked asked => $"; to ask: {Plain(asked.Question)}",
+        _ => "",
+    };
 
     private static void Needed(List<string> keys, List<string> missing, string key, decimal? value)
     {

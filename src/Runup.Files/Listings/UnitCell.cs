@@ -53,6 +53,12 @@ internal static partial class UnitCell
             return known;
         }
 
+        // A rate is another unit than the quantity that changes.
+        if (Rate().Match(plain) is { Success: true } rate && Symbol(rate.Groups["of"].Value) is { } changing && Symbol(rate.Groups["in"].Value) is { } time)
+        {
+            return $"{changing}/{time}";
+        }
+
         // "% of rated current", "%In", "A rms": the first word is the unit.
         if (plain.StartsWith('%') || plain.StartsWith('‰'))
         {
@@ -75,6 +81,9 @@ internal static partial class UnitCell
 
     [GeneratedRegex(@"^(?:[x×*]?\s*\d+(?:[.,]\d+)?\s*=?\s*(?:\d+(?:[.,]\d+)?)?\s*[x×*]?)\s*(?=[A-Za-zΩ%‰°µ])", RegexOptions.CultureInvariant, 1000)]
     private static partial Regex Resolution();
+
+    [GeneratedRegex(@"^(?<of>[A-Za-z%]+)\s*(?:/|per|p\.)\s*(?<in>s|sec\.?|seconds?|min\.?|minutes?)$", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase | RegexOptions.ExplicitCapture, 1000)]
+    private static partial Regex Rate();
 
     [GeneratedRegex(@"^(?:r/min|1/min|rev/min|min-1|[A-Za-zΩµ°%‰]+)(?=$|[\s,;)\]])", RegexOptions.CultureInvariant, 1000)]
     private static partial Regex First();

@@ -15,6 +15,9 @@ public sealed record ListedParameter
     /// <summary>Unit as the trade prints it; empty for a pure number.</summary>
     public string Unit { get; init; } = "";
 
+    /// <summary>The unit with all that the table prints around it, such as <c>% of FLC</c>; empty where that is not known.</summary>
+    public string UnitText { get; init; } = "";
+
     /// <summary>Display value of one count.</summary>
     public decimal? Scale { get; init; }
 
