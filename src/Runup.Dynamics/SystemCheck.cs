@@ -57,7 +57,7 @@ public static class SystemCheck
             .. Positive("gear efficiency", machine.GearEfficiency.Ratio),
             .. machine.GearRatio > 0 ? Positive("inertia of motor and machine", machine.TotalInertia.KilogramSquareMetres) : [],
         ];
-        if (problems.Count == 0 && OfMotor(motor).Count == 0 && SwingRate(motor, 1 / new ShaftLoad(machine, motor).PerLeastInertia) > FastestRate)
+        if (problems.Count == 0 && OfMotor(motor).Count == 0 && SwingRate(motor, ShaftLoad.LeastInertia(machine)) > FastestRate)
         {
             problems.Add(new("inertia of motor and machine", "is too small for this motor: the shaft would follow every swing of the field within microseconds."));
         }

@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using Runup.Dynamics.Control;
 using Runup.Dynamics.Lanes;
 using Runup.Dynamics.Plant;
@@ -35,6 +36,7 @@ internal sealed class DriveGroup<T>
     internal T OutputOn => control.OutputOn;
 
     /// <summary>One millisecond.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     internal void Tick(in DriveOrder order)
     {
         var measured = Measurement<T>.Of(plant.Reading);

@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using Runup.Dynamics.Lanes;
 using Runup.Engineering.Motors;
 
@@ -39,6 +40,7 @@ internal sealed class GroupWatch<T>
         }
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     internal void Look(DriveGroup<T> group, double timeS)
     {
         ref readonly var at = ref group.Reading;

@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using Runup.Dynamics.Lanes;
 
 namespace Runup.Dynamics.Control;
@@ -19,6 +20,7 @@ internal sealed class BrakeRelay<T>
     internal T Open { get; private set; }
 
     /// <summary>One sample.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     internal void Sample(BrakeSettings? settings, T outputOn, T running, T frequencyHz, T currentA)
     {
         if (settings is null)
@@ -39,6 +41,7 @@ internal sealed class BrakeRelay<T>
     }
 
     /// <summary>The frequency to go to: no further than where the brake opens while it is closed.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     internal T Held(BrakeSettings? settings, T targetHz) =>
         settings is null ? targetHz
             : T.Choose(Open, targetHz, LaneSet.Clamp(targetHz, T.Of(-settings.OpenFrequency.Hertz), T.Of(settings.OpenFrequency.Hertz)));

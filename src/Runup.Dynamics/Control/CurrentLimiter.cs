@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using Runup.Dynamics.Lanes;
 
 namespace Runup.Dynamics.Control;
@@ -50,6 +51,7 @@ internal sealed class CurrentLimiter<T>
     }
 
     /// <summary>One sample of the limit on the ramp.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     internal void Sample(in Measurement<T> measured, T riseHzPerS, T fallHzPerS)
     {
         var mostBackHzPerS = T.Of(100 * figures.RatedSlipHz);
@@ -65,6 +67,7 @@ internal sealed class CurrentLimiter<T>
     }
 
     /// <summary>The voltage of the curve, less what clamp and lowering take back.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     internal OutputVoltage<T> Limit(T curveV, in Measurement<T> measured)
     {
         var excessA = T.Max(measured.CurrentA - T.Of(ClampFrom * figures.LimitA), default);

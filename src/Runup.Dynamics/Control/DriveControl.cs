@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using Runup.Dynamics.Lanes;
 using Runup.Dynamics.Plant;
 using Runup.Engineering.Drives;
@@ -55,8 +56,12 @@ internal sealed class DriveControl<T>
     internal Sequencer Of(int lane) => sequencers[lane];
 
     /// <summary>Set where the ramp has arrived at the frequency asked for.</summary>
-    internal T AtTarget => T.And(sequencers.Running, T.And(
-        LaneSet.Not(T.Less(ramp.FrequencyHz, sequencers.TargetHz)), LaneSet.Not(T.Less(sequencers.TargetHz, ramp.FrequencyHz))));
+    internal T AtTarget
+    {
+        [MethodImpl(MethodImplOptions.AggressiveInlining)]
+        get => T.And(sequencers.Running, T.And(
+            LaneSet.Not(T.Less(ramp.FrequencyHz, sequencers.TargetHz)), LaneSet.Not(T.Less(sequencers.TargetHz, ramp.FrequencyHz))));
+    }
 
     /// <summary>Set where the output is on.</summary>
     internal T OutputOn => sequencers.On;
@@ -82,6 +87,7 @@ internal sealed class DriveControl<T>
     }
 
     /// <summary>One sample.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     internal PlantCommand<T> Sample(in Measurement<T> measured, in DriveOrder order)
     {
         Watch(measured);
@@ -110,6 +116,7 @@ internal sealed class DriveControl<T>
             sequencers.On, along, across, FrequencyHz, figures.Settings.BrakingChopper, brake.Open, sequencers.Supply);
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private void Watch(in Measurement<T> measured)
     {
         motorThermal.Sample(measured.CurrentA);
@@ -146,6 +153,7 @@ internal sealed class DriveControl<T>
         FrequencyHz = T.Choose(entered, default, FrequencyHz);
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private OutputVoltage<T> ByCurve(in Measurement<T> measured)
     {
         limiter.Sample(measured, T.Of(figures.AccelerationHzPerS), sequencers.FallHzPerS);

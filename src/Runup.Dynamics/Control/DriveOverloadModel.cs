@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using Runup.Dynamics.Lanes;
 using Runup.Engineering.Drives;
 
@@ -31,6 +32,7 @@ internal sealed class DriveOverloadModel<T>
     /// <summary>Set where all budgets are spent.</summary>
     internal T Exceeded { get; private set; }
 
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     internal void Sample(T currentA)
     {
         var all = LaneSet.Every<T>();

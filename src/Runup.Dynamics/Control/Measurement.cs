@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using Runup.Dynamics.Lanes;
 using Runup.Dynamics.Plant;
 
@@ -17,6 +18,7 @@ internal readonly record struct Measurement<T>(
     where T : struct, ILanes<T>
 {
     /// <summary>What can be measured of the plant.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     internal static Measurement<T> Of(in PlantReading<T> at) =>
         new(at.CurrentA, at.LargestCurrentA, at.AlongA, at.AcrossA, at.OutputV, at.OutputW, at.BusV, at.LargestBusV);
 

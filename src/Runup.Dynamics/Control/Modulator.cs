@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using Runup.Dynamics.Lanes;
 
 namespace Runup.Dynamics.Control;
@@ -15,6 +16,7 @@ internal static class Modulator
     private static readonly double PeakPhasePerLine = Math.Sqrt(2.0 / 3);
 
     /// <summary>Peak of the phase voltage over the bus voltage, along and across the axis of the voltage curve.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     internal static (T Along, T Across) For<T>(in OutputVoltage<T> wanted, T busV)
         where T : struct, ILanes<T>
     {

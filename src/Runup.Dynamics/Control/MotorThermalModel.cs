@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using Runup.Dynamics.Lanes;
 using Runup.Engineering;
 
@@ -33,6 +34,7 @@ internal sealed class MotorThermalModel<T>
         perCurrentA = 1 / settings.MotorOverloadCurrent.Amperes;
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     internal void Sample(T currentA)
     {
         var ratio = perCurrentA * currentA;

@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using Runup.Dynamics.Lanes;
 
 namespace Runup.Dynamics.Control;
@@ -59,6 +60,7 @@ internal sealed class OvervoltageControl<T>
     }
 
     /// <summary>Highest rate at which the frequency may fall now, in Hz/s; negative makes it rise.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     internal T HighestFall(in Measurement<T> measured, T fallHzPerS)
     {
         Differentiate(measured.BusV);
@@ -85,6 +87,7 @@ internal sealed class OvervoltageControl<T>
         return T.Choose(engaged, LaneSet.Clamp(rate, T.Of(-100 * figures.RatedSlipHz), fallHzPerS), fallHzPerS);
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private void Differentiate(T busV)
     {
         var last = slope;

@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using Runup.Dynamics.Lanes;
 
 namespace Runup.Dynamics.Control;
@@ -14,6 +15,7 @@ internal sealed class Ramp<T>
     internal void Reset(T where) => frequencyHz = T.Choose(where, default, frequencyHz);
 
     /// <summary>One sample where it runs. Rise and fall count away from zero and towards it; a negative rate turns the ramp back.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     internal void Sample(T where, T targetHz, T riseHzPerS, T fallHzPerS, double highestHz)
     {
         var own = LaneSet.Sign(frequencyHz);

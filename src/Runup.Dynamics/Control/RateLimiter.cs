@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using Runup.Dynamics.Lanes;
 
 namespace Runup.Dynamics.Control;
@@ -28,6 +29,7 @@ internal sealed class RateLimiter<T>(double gain, double leadS, double integralR
     }
 
     /// <summary>Highest rate between −<paramref name="mostDown"/> and <paramref name="mostUp"/>.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     internal T Rate(T value, double limit, T mostUp, T mostDown)
     {
         var rise = T.Choose(fresh, default, (1 / ControlFigures.TickS) * (value - last));

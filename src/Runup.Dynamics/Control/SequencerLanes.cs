@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using Runup.Dynamics.Lanes;
 using Runup.Dynamics.Plant;
 
@@ -51,14 +52,17 @@ internal sealed class SequencerLanes<T>
 
     internal void Configure(ControlFigures figures) => Array.ForEach(sequencers, s => s.Configure(figures));
 
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     internal void Sample(in DriveOrder order, T rampHz, T busV)
     {
-        Span<double> targets = stackalloc double[T.Count], falls = stackalloc double[T.Count];
+        Span<double> targets = stackalloc double[T.Count], falls = stackalloc double[T.Count], ramps = stackalloc double[T.Count], buses = stackalloc double[T.Count];
+        rampHz.Store(ramps);
+        busV.Store(buses);
         var anyNew = false;
         for (var lane = 0; lane < sequencers.Length; lane++)
         {
             var sequencer = sequencers[lane];
-            sequencer.Sample(order, rampHz[lane], busV[lane]);
+            sequencer.Sample(order, ramps[lane], buses[lane]);
             targets[lane] = sequencer.TargetHz;
             falls[lane] = sequencer.FallHzPerS;
             anyNew |= sequencer.Output != lastOutput[lane] || sequencer.State != lastState[lane];

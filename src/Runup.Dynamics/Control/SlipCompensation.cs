@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using Runup.Dynamics.Lanes;
 
 namespace Runup.Dynamics.Control;
@@ -16,6 +17,7 @@ internal sealed class SlipCompensation<T>(ControlFigures figures)
 
     internal void Reset(T where) => AddedHz = T.Choose(where, default, AddedHz);
 
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     internal void Sample(in Measurement<T> measured)
     {
         if (share <= 0)

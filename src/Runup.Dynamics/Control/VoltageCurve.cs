@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using Runup.Dynamics.Lanes;
 using Runup.Engineering.Drives;
 
@@ -14,6 +15,7 @@ internal sealed class VoltageCurve<T>(ControlSettings settings)
     private readonly bool quadratic = settings.VoltageShape == VoltageShape.Quadratic;
 
     /// <summary>Voltage, line to line, rms, in V.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     internal T At(T frequencyHz)
     {
         var x = T.Min(perBaseHz * T.Abs(frequencyHz), T.Of(1));

@@ -112,7 +112,7 @@ internal static class ShaftMotion
         return T.Any(held) ? DistanceHeld<TRates, T>(ref rates, states, held, moving) : moving;
     }
 
-    [MethodImpl(MethodImplOptions.NoInlining)]
+    [MethodImpl(MethodImplOptions.NoInlining | MethodImplOptions.AggressiveOptimization)]
     private static T DistanceHeld<TRates, T>(ref TRates rates, in SixStates<T> states, T held, T moving)
         where TRates : struct, IShaftRates<T>
         where T : struct, ILanes<T>

@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using Runup.Dynamics.Lanes;
 
 namespace Runup.Dynamics.Integration;
@@ -14,7 +15,11 @@ internal struct SixStates<T>
     internal T X6;
 
     /// <summary>Lanes in which every state is a finite number: what is less than infinity and no NaN.</summary>
-    internal readonly T Finite => T.Less(T.Abs(X1 + X2 + X3 + X4 + X5 + X6), T.Of(double.PositiveInfinity));
+    internal readonly T Finite
+    {
+        [MethodImpl(MethodImplOptions.AggressiveInlining)]
+        get => T.Less(T.Abs(X1 + X2 + X3 + X4 + X5 + X6), T.Of(double.PositiveInfinity));
+    }
 
     /// <summary>One set where the mask is set, another elsewhere.</summary>
     internal static SixStates<T> Choose(T mask, in SixStates<T> yes, in SixStates<T> no) => new()

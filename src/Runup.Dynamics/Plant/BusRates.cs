@@ -17,6 +17,7 @@ internal struct BusRates<T>
     internal T InverterLossA;
 
     /// <summary>Rate with which the bus settles at a voltage, in 1/s.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     internal readonly T SettlingPerS(T busV) => PerCapacitanceF * (Rectifier.FallPerV(busV) + ConductanceS);
 
     /// <summary>Rate of the bus voltage while the inverter takes a current, in V/s.</summary>

@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using Runup.Dynamics.Integration;
 using Runup.Dynamics.Lanes;
 using Runup.Engineering.Loads;
@@ -46,7 +47,7 @@ internal sealed class DrivePlant<T>
         rates = new DriveRates<T>(motors);
         Couple(machines);
         states.X6 = T.Of(figures.Rectifier.PeakV);
-        reading = ReadingNow(default);
+        Read();
     }
 
     internal ref readonly PlantReading<T> Reading => ref reading;
@@ -59,10 +60,14 @@ internal sealed class DrivePlant<T>
     /// <summary>Puts other machines on the shafts; these come to rest.</summary>
     internal void Couple(IReadOnlyList<DrivenMachine> machines)
     {
-        var loads = Enumerable.Range(0, T.Count)
-            .Select(lane => new ShaftLoad(machines[Math.Min(lane, machines.Count - 1)], motors[Math.Min(lane, motors.Count - 1)])).ToList();
+        var loads = new List<ShaftLoad>(T.Count);
+        for (var lane = 0; lane < T.Count; lane++)
+        {
+            loads.Add(new ShaftLoad(machines[Math.Min(lane, machines.Count - 1)], motors[Math.Min(lane, motors.Count - 1)], loads.LastOrDefault()));
+        }
+
         rates.Shaft = new Shaft<T>(loads);
-        var inertia = LaneSet.From<T, ShaftLoad>(loads, l => 1 / l.PerLeastInertia);
+        var inertia = LaneSet.From<T, DrivenMachine>(machines, ShaftLoad.LeastInertia);
         var phaseV = LaneSet.From<T, EquivalentCircuit>(motors, m => m.RatedVoltage.Phase.Volts);
         var radPerS = LaneSet.From<T, EquivalentCircuit>(motors, m => m.RatedFrequency.RadiansPerSecond);
         var (fastest, swing) = (LaneSet.Largest(rates.Machine.FastestRate), LaneSet.Largest(rates.Machine.SwingRate(phaseV, radPerS, inertia)));
@@ -73,10 +78,15 @@ internal sealed class DrivePlant<T>
 
     /// <summary>Advances by one tick under a command.</summary>
     /// <returns>Set where the states ran away; they are then those of the tick before.</returns>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     internal T Advance(in PlantCommand<T> command)
     {
         var before = states;
-        Switch(command.InverterOn);
+        if (T.Any(T.Choose(rates.Fed, LaneSet.Not(command.InverterOn), command.InverterOn)))
+        {
+            Switch(command.InverterOn);
+        }
+
         Prepare(command);
         reading.LargestBusV = default;
         reading.LargestCurrentA = default;
@@ -98,11 +108,12 @@ internal sealed class DrivePlant<T>
             Restore(ranAway, before);
         }
 
-        reading = ReadingNow(reading);
+        Read();
         return ranAway;
     }
 
     // Members for which these steps will not do are told; their states are those of begun again.
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private T TakeLongSteps(bool chopperEnabled)
     {
         var steps = Math.Max(fewestLongSteps, stepsForAngle);
@@ -158,6 +169,8 @@ internal sealed class DrivePlant<T>
         }
     }
 
+    // Apart, as what seldom happens: the tick that meets nothing keeps its registers.
+    [MethodImpl(MethodImplOptions.NoInlining)]
     private void Switch(T on)
     {
         var turnedOn = T.And(on, LaneSet.Not(rates.Fed));
@@ -181,6 +194,7 @@ internal sealed class DrivePlant<T>
         rates.Fed = on;
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private void Prepare(in PlantCommand<T> command)
     {
         rates.Bus.Rectifier = figures.Rectifier.In(command.Supply);
@@ -191,9 +205,11 @@ internal sealed class DrivePlant<T>
         rates.FrameRadPerS = (2 * Math.PI) * command.FrequencyHz;
         rates.Share = rates.Machine.ShareAt(rates.FrameRadPerS);
         rates.Shaft.BrakeNm = T.Choose(command.BrakeOpen, default, T.Of(brakeNm));
-        stepsForAngle = (int)Math.Ceiling(tickS * LaneSet.Largest(T.Abs(rates.FrameRadPerS)) / MostAngleInStep);
+        var radPerS = T.Abs(rates.FrameRadPerS);
+        stepsForAngle = T.Any(T.Less(T.Of(MostAngleInStep / tickS), radPerS)) ? (int)Math.Ceiling(tickS * LaneSet.Largest(radPerS) / MostAngleInStep) : 1;
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private void SwitchChopper(bool enabled, T some)
     {
         var conductance = T.Of(figures.OwnConductance);
@@ -212,30 +228,33 @@ internal sealed class DrivePlant<T>
         rates.Bus.ConductanceS = conductance;
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private T ChopperWouldSwitch(bool enabled, T largestV) => enabled && figures.ResistorConductance > 0
         ? T.Choose(chopperOn, T.Less(states.X6, T.Of(figures.ChopperOffV)), LaneSet.Not(T.Less(largestV, T.Of(figures.ChopperOnV))))
         : default;
 
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private T OutputA() => T.Choose(rates.Fed, Currents().StatorRmsA, default);
 
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private MachineCurrents<T> Currents() => rates.Machine.Currents(rates.Share, states.X1, states.X2, states.X3, states.X4);
 
-    private PlantReading<T> ReadingNow(in PlantReading<T> extremes)
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    private void Read()
     {
-        var next = extremes;
         var i = Currents();
         T q = rates.ModulationQ * states.X6, d = rates.ModulationD * states.X6;
-        next.BusV = states.X6;
-        next.LargestBusV = T.Max(extremes.LargestBusV, states.X6);
-        next.SpeedRadPerS = states.X5;
-        next.CurrentA = WhileFed(i.StatorRmsA);
-        next.AlongA = WhileFed(Math.Sqrt(0.5) * i.QsA);
-        next.AcrossA = WhileFed(Math.Sqrt(0.5) * i.DsA);
-        next.OutputV = WhileFed(T.Sqrt(1.5 * ((q * q) + (d * d))));
-        next.OutputW = WhileFed(1.5 * ((q * i.QsA) + (d * i.DsA)));
-        next.TorqueNm = WhileFed(rates.Machine.TorqueNm(i, states.X3, states.X4));
-        return next;
+        reading.BusV = states.X6;
+        reading.LargestBusV = T.Max(reading.LargestBusV, states.X6);
+        reading.SpeedRadPerS = states.X5;
+        reading.CurrentA = WhileFed(i.StatorRmsA);
+        reading.AlongA = WhileFed(Math.Sqrt(0.5) * i.QsA);
+        reading.AcrossA = WhileFed(Math.Sqrt(0.5) * i.DsA);
+        reading.OutputV = WhileFed(T.Sqrt(1.5 * ((q * q) + (d * d))));
+        reading.OutputW = WhileFed(1.5 * ((q * i.QsA) + (d * i.DsA)));
+        reading.TorqueNm = WhileFed(rates.Machine.TorqueNm(i, states.X3, states.X4));
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private T WhileFed(T value) => T.Choose(rates.Fed, value, default);
 }

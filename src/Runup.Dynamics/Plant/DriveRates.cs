@@ -65,6 +65,7 @@ internal struct DriveRates<T> : IShaftRates<T>
     public void Move(int lane, int direction) => Shaft.Move(lane, direction);
 
     /// <inheritdoc/>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public readonly T DrivingTorqueNm(in SixStates<T> states) => T.Choose(
         fed, Machine.TorqueNm(Machine.Currents(Share, states.X1, states.X2, states.X3, states.X4), states.X3, states.X4), default);
 

@@ -69,6 +69,7 @@ internal readonly struct InductionMachine<T>
 
     /// <summary>How the magnetizing flux follows from the others at a speed of the frame; constant while that speed is.</summary>
     /// <remarks>λm = (λs/Lls + λr/Llr) / (1/Lm + 1/Lls + 1/Llr + jω/rc).</remarks>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     internal MagnetizingShare<T> ShareAt(T frameRadPerS)
     {
         var sum = (T.Of(1) / magnetizingH) + PerStatorLeakageH + PerRotorLeakageH;

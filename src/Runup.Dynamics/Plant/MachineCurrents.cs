@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using Runup.Dynamics.Lanes;
 
 namespace Runup.Dynamics.Plant;
@@ -14,10 +15,18 @@ internal struct MachineCurrents<T>
     internal T FluxDmWb;
 
     /// <summary>Square of the stator current's amplitude, in A².</summary>
-    internal readonly T StatorSquareA2 => (QsA * QsA) + (DsA * DsA);
+    internal readonly T StatorSquareA2
+    {
+        [MethodImpl(MethodImplOptions.AggressiveInlining)]
+        get => (QsA * QsA) + (DsA * DsA);
+    }
 
     /// <summary>Stator current as the rms value of a sine of this amplitude, in A.</summary>
-    internal readonly T StatorRmsA => T.Sqrt(0.5 * StatorSquareA2);
+    internal readonly T StatorRmsA
+    {
+        [MethodImpl(MethodImplOptions.AggressiveInlining)]
+        get => T.Sqrt(0.5 * StatorSquareA2);
+    }
 }
 
 /// <summary>Complex share by which the leakage-weighted fluxes make the magnetizing flux, in H.</summary>

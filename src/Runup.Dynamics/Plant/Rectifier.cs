@@ -88,6 +88,7 @@ internal readonly struct Rectifier
     internal static Rectifier TwoPulse(double lineV, double chokeOhm, double supplyOhm, double busF) =>
         new(Math.Sqrt(2) * lineV, 2, chokeOhm + (2 * supplyOhm), 4 / Math.PI * supplyOhm, busF);
 
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     internal Rectifier In(RectifierMode mode) => new(this, mode);
 
     /// <summary>Mean current into the bus, in A.</summary>
@@ -104,6 +105,7 @@ internal readonly struct Rectifier
         };
 
     /// <summary>How much the current falls for each volt that the bus rises, in 1/Ω.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     internal T FallPerV<T>(T busV)
         where T : struct, ILanes<T>
     {

@@ -11,18 +11,27 @@ internal sealed class ShaftLoad
     private const int Samples = 1025;
     private const double NearlyZero = 1e-9;
 
-    internal ShaftLoad(DrivenMachine machine, EquivalentCircuit motor)
+    private readonly DrivenMachine machine;
+    private readonly double highestRadPerS;
+
+    /// <summary>The load of a motor's shaft.</summary>
+    /// <param name="machine">The driven machine.</param>
+    /// <param name="motor">The motor.</param>
+    /// <param name="neighbour">Another that may have the same machine, whose curve is then not sampled anew.</param>
+    internal ShaftLoad(DrivenMachine machine, EquivalentCircuit motor, ShaftLoad? neighbour = null)
     {
+        this.machine = machine;
         MotorInertia = machine.MotorInertia.KilogramSquareMetres;
-        InertiaBehindGear = machine.MachineInertia.KilogramSquareMetres / (machine.GearRatio * machine.GearRatio);
+        InertiaBehindGear = BehindGear(machine);
         MotorDrives = 1 / machine.GearEfficiency.Ratio;
         MachineDrives = machine.GearEfficiencyBack.Ratio;
         var friction = FrictionLaw.Of(motor);
         BearingsNm = friction.Bearings.NewtonMetres;
         WindagePerSquare = friction.Windage(ShaftSpeed.FromRadiansPerSecond(1)).NewtonMetres;
-        var highestRadPerS = 3 * motor.RatedFrequency.SynchronousSpeed(motor.Poles).RadiansPerSecond;
-        Forward = LoadBranch.Through(Sample(machine, highestRadPerS), highestRadPerS);
-        Backward = LoadBranch.Through(Sample(machine, -highestRadPerS), -highestRadPerS);
+        highestRadPerS = 3 * motor.RatedFrequency.SynchronousSpeed(motor.Poles).RadiansPerSecond;
+        (Forward, Backward) = neighbour?.machine == machine && neighbour.highestRadPerS == highestRadPerS
+            ? (neighbour.Forward, neighbour.Backward)
+            : (LoadBranch.Through(Sample(machine, highestRadPerS), highestRadPerS), LoadBranch.Through(Sample(machine, -highestRadPerS), -highestRadPerS));
         var (lowest, highest) = machine.HeldBetween;
         (HoldLowestNm, HoldHighestNm) = (lowest.NewtonMetres - BearingsNm, highest.NewtonMetres + BearingsNm);
     }
@@ -53,8 +62,11 @@ internal sealed class ShaftLoad
 
     internal double HoldHighestNm { get; }
 
-    /// <summary>One over the least inertia that the motor's shaft can feel, in 1/(kg·m²).</summary>
-    internal double PerLeastInertia => 1 / (MotorInertia + (InertiaBehindGear * Math.Min(MotorDrives, MachineDrives)));
+    /// <summary>The least inertia that the motor's shaft can feel, in kg·m².</summary>
+    internal static double LeastInertia(DrivenMachine machine) => machine.MotorInertia.KilogramSquareMetres
+        + (BehindGear(machine) * Math.Min(1 / machine.GearEfficiency.Ratio, machine.GearEfficiencyBack.Ratio));
+
+    private static double BehindGear(DrivenMachine machine) => machine.MachineInertia.KilogramSquareMetres / (machine.GearRatio * machine.GearRatio);
 
     // The first sample stands just beside zero, where the direction of motion is known and the torque is not yet that of rest.
     private static List<double> Sample(DrivenMachine machine, double highestRadPerS) =>

@@ -23,7 +23,7 @@ public static class Band
     /// <summary>Whether a value lies inside.</summary>
     public static bool Holds(this Band<double> band, double value) => value >= band.P05 && value <= band.P95;
 
-    /// <summary>The band of values of equal weight, which are put in order; those that are no finite numbers are left out, and without any there is none.</summary>
+    /// <summary>The band of values of equal weight, which are moved about; those that are no finite numbers are left out, and without any there is none.</summary>
     /// <remarks>Between two neighbours as with weights: half of each one's weight lies on either side of it.</remarks>
     public static Band<double>? OfEqual(Span<double> values)
     {
@@ -36,9 +36,8 @@ public static class Band
             }
         }
 
-        var sorted = values[..used];
-        sorted.Sort();
-        return used == 0 ? null : new Band<double>(Share(0.05, sorted), Share(0.5, sorted), Share(0.95, sorted));
+        var finite = values[..used];
+        return used == 0 ? null : new Band<double>(Share(0.05, finite), Share(0.5, finite), Share(0.95, finite));
     }
 
     /// <summary>The band of weighted values; weight without a finite value is left out, and without any value there is none.</summary>
@@ -71,11 +70,57 @@ public static class Band
         return new Band<double>(Share(0.05, sorted, order, weights, all), Share(0.5, sorted, order, weights, all), Share(0.95, sorted, order, weights, all));
     }
 
-    private static double Share(double share, ReadOnlySpan<double> sorted)
+    private static double Share(double share, Span<double> values)
     {
-        var place = Math.Clamp((share * sorted.Length) - 0.5, 0, sorted.Length - 1);
-        var index = Math.Min((int)place, Math.Max(sorted.Length - 2, 0));
-        return sorted.Length == 1 ? sorted[0] : sorted[index] + ((place - index) * (sorted[index + 1] - sorted[index]));
+        var place = Math.Clamp((share * values.Length) - 0.5, 0, values.Length - 1);
+        var index = Math.Min((int)place, Math.Max(values.Length - 2, 0));
+        var here = InOrder(values, index);
+        if (values.Length == 1)
+        {
+            return here;
+        }
+
+        var next = values[index + 1];
+        foreach (var value in values[(index + 1)..])
+        {
+            next = Math.Min(next, value);
+        }
+
+        return here + ((place - index) * (next - here));
+    }
+
+    // Hoare's selection: the value that stands at a place once all are in order, no smaller one behind it, no larger one before.
+    private static double InOrder(Span<double> values, int place)
+    {
+        var (first, last) = (0, values.Length - 1);
+        while (first < last)
+        {
+            var pivot = values[first + ((last - first) / 2)];
+            var (up, down) = (first, last);
+            while (up <= down)
+            {
+                while (values[up] < pivot)
+                {
+                    up++;
+                }
+
+                while (pivot < values[down])
+                {
+                    down--;
+                }
+
+                if (up <= down)
+                {
+                    (values[up], values[down]) = (values[down], values[up]);
+                    up++;
+                    down--;
+                }
+            }
+
+            (first, last) = place <= down ? (first, down) : place >= up ? (up, last) : (place, place);
+        }
+
+        return values[place];
     }
 
     private static double Share(double share, double[] sorted, int[] order, ReadOnlySpan<double> weights, double all)
