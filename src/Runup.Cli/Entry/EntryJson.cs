@@ -10,6 +10,7 @@ internal static class EntryJson
     {
         json.WriteStartObject();
         json.WriteNumber("written", report.Written.Count);
+        json.WriteNumber("written_before_cut", report.WrittenBefore.Count);
         json.WriteNumber("verified", report.Verified.Count);
         json.WriteNumber("verified_by_eye", report.VerifiedByEye.Count);
         json.WriteNumber("skipped", report.Skipped.Count);

@@ -16,8 +16,8 @@ internal static class EntryPage
         }
 
         page.Line(byHand
-            ? $"{report.Written.Count} set by hand, {report.VerifiedByEye.Count} verified by eye on the display{ReadBack(report)}, {report.Skipped.Count} showed their value already, {report.Failed.Count} not proved."
-            : $"{report.Written.Count} written{Refused(report)}, {report.Verified.Count} verified by read-back, {report.Skipped.Count} held their value already, {report.Failed.Count} not proved.");
+            ? $"{report.Written.Count} set by hand{Before(report)}, {report.VerifiedByEye.Count} verified by eye on the display{ReadBack(report)}, {report.Skipped.Count} showed their value already, {report.Failed.Count} not proved."
+            : $"{report.Written.Count} written{Refused(report)}{Before(report)}, {report.Verified.Count} verified by read-back, {report.Skipped.Count} held their value already, {report.Failed.Count} not proved.");
         page.Line(report.PowerCycle switch
         {
             PowerCycleProof.Proved or PowerCycleProof.SeenByEye when report.Failed.Count > 0 => $"Looked at again after the drive had been off and on: {report.Failed.Count} of the sheet {(report.Failed.Count == 1 ? "is" : "are")} NOT PROVED to stand there.",
@@ -61,6 +61,8 @@ internal static class EntryPage
         EntryEnding.Interrupted => "stopped before its end; all so far is kept, call again to go on",
         _ => throw new InvalidOperationException("The set of endings is closed."),
     };
+
+    private static string Before(EntryReport report) => report.WrittenBefore.Count > 0 ? $" now and {report.WrittenBefore.Count} before the cut" : "";
 
     private static string Refused(EntryReport report) =>
         report.Failed.Count(f => f.Outcome is WriteOutcome.Refused) is > 0 and var refused ? $", {refused} of them refused by the drive" : "";

@@ -7,6 +7,7 @@ internal sealed class EntryBook(EntrySheet sheet)
 {
     private readonly Dictionary<string, long> held = new(StringComparer.Ordinal);
     private readonly Dictionary<string, WriteOutcome> outcomes = new(StringComparer.Ordinal);
+    private readonly HashSet<string> earlier = new(StringComparer.Ordinal);
     private readonly HashSet<string> leftOut = new(StringComparer.Ordinal);
 
     public bool EverRead { get; private set; }
@@ -51,6 +52,14 @@ internal sealed class EntryBook(EntrySheet sheet)
     {
         outcomes[number] = outcome;
         leftOut.Remove(number);
+        earlier.Remove(number);
+    }
+
+    /// <summary>How a write ended that the entry before had sent, which was cut off.</summary>
+    public void EndedBefore(string number, WriteOutcome outcome)
+    {
+        Ended(number, outcome);
+        earlier.Add(number);
     }
 
     /// <summary>A line that is not entered: what the drive held of it before still stands.</summary>
@@ -84,7 +93,8 @@ internal sealed class EntryBook(EntrySheet sheet)
         {
             Ending = ending,
             Resumed = Resumed,
-            Written = [.. sheet.Lines.Where(WasWritten).Select(f => f.Number)],
+            Written = [.. sheet.Lines.Where(l => WasWritten(l) && !earlier.Contains(l.Number)).Select(l => l.Number)],
+            WrittenBefore = [.. sheet.Lines.Where(l => WasWritten(l) && earlier.Contains(l.Number)).Select(l => l.Number)],
             Verified = [.. fates.Where(f => f.Fate is WriteOutcome.Verified).Select(f => f.Number)],
             VerifiedByEye = [.. fates.Where(f => f.Fate is WriteOutcome.VerifiedByEye).Select(f => f.Number)],
             Skipped = [.. fates.Where(f => f.Fate is null).Select(f => f.Number)],

@@ -12,6 +12,9 @@ public sealed record EntryReport
     /// <summary>Numbers of the parameters for which a write was sent, or which a person set by hand, now or before the entry was cut off.</summary>
     public IReadOnlyList<string> Written { get; init; } = [];
 
+    /// <summary>Those that the entry before had sent until it was cut off, and that this one did not send again.</summary>
+    public IReadOnlyList<string> WrittenBefore { get; init; } = [];
+
     /// <summary>Of those, the ones that were proved by read-back.</summary>
     public IReadOnlyList<string> Verified { get; init; } = [];
 

@@ -27,7 +27,7 @@ internal sealed class EntryResuming(EntrySession session)
             var sent = open.Ended.ContainsKey(line.Number) || string.Equals(open.UnderWay?.Parameter, line.Number, StringComparison.Ordinal);
             if (same && sent)
             {
-                book.Ended(line.Number, Settled(line.Number, line.Raw));
+                book.EndedBefore(line.Number, Settled(line.Number, line.Raw));
             }
         }
     }

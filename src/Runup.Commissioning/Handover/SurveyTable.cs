@@ -1,5 +1,6 @@
 using System.Globalization;
 using Runup.Commissioning.Survey;
+using Runup.Settings;
 
 namespace Runup.Commissioning.Handover;
 
@@ -84,11 +85,29 @@ public static class SurveyTable
         .Text("Duty cycle", o.Cycle.Count == 0 ? null : string.Create(CultureInfo.InvariantCulture, $"{o.Cycle.Count} parts of {o.Cycle.Sum(c => c.Time.Value.Si):0.#} s in all"))
         .Part;
 
-    private static SurveyPart Control(ControlSurvey c, BusSurvey bus) => new SurveyPartBuilder("Control and bus")
+    private static SurveyPart Control(ControlSurvey c, BusSurvey bus) => Terminals(new SurveyPartBuilder("Control and bus")
         .Word("Run command from", c.RunFrom).Optional(b => b.Word("Run contact", c.RunContact)).Word("Reference from", c.ReferenceFrom)
         .Optional(b => Analogue(Analogue(b, "Analogue input 1", c.Analogue1), "Analogue input 2", c.Analogue2)
-            .Count("Relay that opens the brake", c.BrakeRelay).Word("Bus", bus.Kind).Count("Unit on the bus", bus.Address).Count("Baud", bus.Baud).Word("Parity", bus.Parity).Quantity("Longest silence", bus.TimeOut).Word("On loss of the bus", bus.OnLoss))
+            .Count("Relay that opens the brake", c.BrakeRelay).Word("Bus", bus.Kind).Count("Unit on the bus", bus.Address).Count("Baud", bus.Baud).Word("Parity", bus.Parity).Quantity("Longest silence", bus.TimeOut).Word("On loss of the bus", bus.OnLoss)), c)
         .Part;
+
+    // Only what is stated: nobody misses a terminal that is not wired.
+    private static SurveyPartBuilder Terminals(SurveyPartBuilder part, ControlSurvey c)
+    {
+        foreach (var stated in c.FixedFrequencies)
+        {
+            part.Quantity(Called(stated.Setting), stated.Frequency);
+        }
+
+        foreach (var wired in c.Terminals?.Functions ?? [])
+        {
+            part.Word(Called(wired.Terminal), wired.Function);
+        }
+
+        return part;
+    }
+
+    private static string Called(Setting setting) => string.Concat(setting.Name[..1].ToUpperInvariant(), setting.Name[1..].Replace('-', ' '));
 
     private static SurveyPartBuilder Analogue(SurveyPartBuilder b, string name, AnalogueSurvey? a) =>
         b.Word($"{name}, signal", a?.Signal).Quantity($"{name}, lowest", a?.Low).Quantity($"{name}, highest", a?.High).Word($"{name}, on loss", a?.OnLoss);

@@ -27,6 +27,7 @@ public sealed record SettingsPlan(IReadOnlyList<PlannedSetting> Lines)
         MechanicalBrake.Plan(plan, context);
         Commands.Plan(plan, context);
         AnalogueInputs.Plan(plan, context);
+        Terminals.Plan(plan, context);
         Restarting.Plan(plan, context);
         return new(plan.Lines);
     }

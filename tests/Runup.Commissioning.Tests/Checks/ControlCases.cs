@@ -1,6 +1,7 @@
 using Runup.Commissioning.Checks;
 using Runup.Commissioning.Survey;
 using Runup.Quantities;
+using Runup.Settings;
 
 namespace Runup.Commissioning.Tests.Checks;
 
@@ -33,6 +34,41 @@ public sealed class ControlCases
         finding.Severity.ShouldBe(Severity.Caution);
         finding.Basis.FromMemory.ShouldBeTrue();
     }
+
+    [Fact]
+    public void A_fixed_frequency_is_asked_for_and_held_against_the_range()
+    {
+        Fixed(null).ShouldBeOfType<CheckResult.Undecided>().Missing.ShouldContain("control.fixed-frequency-1");
+        Fixed(35).ShouldBeOfType<CheckResult.Satisfied>();
+        Fixed(60).ShouldBeOfType<CheckResult.Violated>().Limit.ShouldBe(50);
+        Fixed(10).ShouldBeOfType<CheckResult.Violated>().Limit.ShouldBe(20);
+    }
+
+    [Fact]
+    public void Terminals_that_are_stated_must_have_one_that_starts_it()
+    {
+        ByTerminals("enable").ShouldBeOfType<CheckResult.Violated>().Title.ShouldBe("No terminal starts it");
+        ByTerminals("run-forward").ShouldBeOfType<CheckResult.Satisfied>();
+        ByTerminals(null).ShouldBeOfType<CheckResult.Satisfied>();
+    }
+
+    private static CheckResult Fixed(double? hertz) => (Jobs.Pump() with
+    {
+        Control = Jobs.Pump().Control with
+        {
+            ReferenceFrom = new("fixed"),
+            FixedFrequencies = hertz is { } f ? [new(Setting.FixedFrequency1, new(ElectricalFrequency.FromHertz(f)))] : [],
+        },
+    }).Judge().Of("control.run-source");
+
+    private static CheckResult ByTerminals(string? function) => (Jobs.Pump() with
+    {
+        Control = Jobs.Pump().Control with
+        {
+            RunFrom = new("terminals"),
+            Terminals = function is null ? null : new([new(Setting.DigitalInput1, new(function))]),
+        },
+    }).Judge().Of("control.run-source");
 
     [Fact]
     public void A_bus_that_is_not_there() =>

@@ -68,6 +68,19 @@ public sealed class CutOffTests
     }
 
     [Fact]
+    public void What_was_written_before_the_cut_is_not_counted_again()
+    {
+        Moments(60, out var site);
+        var history = EntryHistory.Of(site.Records.All);
+        history.Open!.Ended.ShouldNotBeEmpty();
+        var next = site.Enter();
+        next.WrittenBefore.ShouldNotBeEmpty();
+        next.Written.ShouldNotBeEmpty();
+        next.Written.Intersect(next.WrittenBefore, StringComparer.Ordinal).ShouldBeEmpty();
+        next.Written.Concat(next.WrittenBefore).Order().ShouldBe(next.Verified.Order());
+    }
+
+    [Fact]
     public void An_entry_of_another_sheet_names_what_the_cut_off_one_left_under_way()
     {
         var site = new BenchSite();

@@ -37,6 +37,35 @@ public sealed class PlanTests
         (si / ((SettingForm.Numeric)setting.Form).SiPerUnit).ShouldBe(value, 1e-9);
     }
 
+    [Fact]
+    public void Fixed_frequencies_and_wired_terminals_are_planned_as_the_job_states_them()
+    {
+        var job = Jobs.Pump() with
+        {
+            Control = Jobs.Pump().Control with
+            {
+                ReferenceFrom = new("fixed"),
+                FixedFrequencies = [new(Setting.FixedFrequency1, new(ElectricalFrequency.FromHertz(35))), new(Setting.FixedFrequency2, new(ElectricalFrequency.FromHertz(20)))],
+                Terminals = new([new(Setting.DigitalInput2, new("enable")), new(Setting.Relay1, new("trip")), new(Setting.AnalogueOutput1Function, new("torque"))]),
+            },
+        };
+        var plan = SettingsPlan.For(job.Context());
+        (plan.Values.Number(Setting.FixedFrequency1), plan[Setting.FixedFrequency1]!.Rank).ShouldBe((35, Rank.Must));
+        (plan.Values.Number(Setting.FixedFrequency2), plan[Setting.FixedFrequency2]!.Rank).ShouldBe((20, Rank.Should));
+        (plan.Values.Choice(Setting.DigitalInput2), plan.Values.Choice(Setting.Relay1), plan.Values.Choice(Setting.AnalogueOutput1Function)).ShouldBe(("enable", "trip", "torque"));
+    }
+
+    [Fact]
+    public void The_relay_that_opens_the_brake_is_the_brakes_whatever_the_terminals_say()
+    {
+        var job = Jobs.Pump() with
+        {
+            Motor = Jobs.Pump().Motor with { Brake = new(true) },
+            Control = Jobs.Pump().Control with { BrakeRelay = new(2), Terminals = new([new(Setting.Relay2, new("running"))]) },
+        };
+        SettingsPlan.For(job.Context()).Lines.Where(l => l.Setting == Setting.Relay2).ShouldHaveSingleItem().Value.ShouldBe(new SettingValue.Choice("brake-open"));
+    }
+
     [Theory]
     [InlineData("power-unit", "kW")]
     [InlineData("motor-connection", "delta")]

@@ -108,6 +108,25 @@ internal static class FullJob
           brake-relay: 3
           analogue-1: {signal: 4..20 mA, low: 0 Hz, high: 50 Hz, on-loss: stop}
           analogue-2: {signal: 0-10 V, low: 0 Hz, high: 50 Hz}
+          fixed-frequency-1: 35 Hz
+          fixed-frequency-2: 30 Hz
+          fixed-frequency-3: 25 Hz
+          fixed-frequency-4: 20 Hz
+          fixed-frequency-5: 15 Hz
+          fixed-frequency-6: 10 Hz
+          fixed-frequency-7: 5 Hz
+          terminals:
+            digital-input-1: run-forward
+            digital-input-2: enable
+            digital-input-3: trip-reset
+            digital-input-4: external-trip
+            digital-input-5: none
+            digital-input-6: none
+            relay-1: trip
+            relay-2: running
+            relay-3: none
+            analogue-output-1: output-frequency
+            analogue-output-2: output-current
         bus: {kind: modbus-rtu, address: 1, baud: 19200, parity: even, time-out: 0.4 s, on-loss: ramp}
         place:
           ambient: 35 °C

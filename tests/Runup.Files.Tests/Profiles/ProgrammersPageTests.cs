@@ -46,7 +46,18 @@ public sealed class ProgrammersPageTests
     [InlineData("osprey", "run", "007Fh")]
     [InlineData("osprey", "run in reverse", "007Fh")]
     public void The_word_to_run_is_that_of_the_make(string make, string name, string word) =>
-        WordRow.OfCommand(FromTheFactory(make).Profile.Command!).Single(w => w.Name == name).Word.ShouldBe(word);
+        WordRow.OfCommand(FromTheFactory(make).Profile.Command!, mayReverse: true).Single(w => w.Name == name).Word.ShouldBe(word);
+
+    [Theory]
+    [InlineData("tern")]
+    [InlineData("osprey")]
+    public void A_drive_that_is_set_to_forward_only_is_given_no_word_for_reverse(string make)
+    {
+        var command = FromTheFactory(make).Profile.Command!;
+        WordRow.OfCommand(command, mayReverse: false).ShouldNotContain(w => w.Name.Contains("reverse", StringComparison.Ordinal));
+        BitRow.OfCommand(command, mayReverse: false).ShouldNotContain(b => b.Meaning.StartsWith("reverse", StringComparison.Ordinal));
+        BitRow.OfCommand(command, mayReverse: false).Count(b => b.Meaning.StartsWith("leave 0: it would reverse", StringComparison.Ordinal)).ShouldBe(command.ReverseBit is null ? 0 : 1);
+    }
 
     /// <summary>Words of <c>data/cases/cia402-commands.csv</c>, seen in public implementations of the profile.</summary>
     [Theory]
@@ -60,7 +71,7 @@ public sealed class ProgrammersPageTests
         var hex = Cases.Rows("cia402-commands").Single(r => r[0] == inTheTable)[6].Split(' ')[0][2..] + "h";
         foreach (var make in Makes)
         {
-            WordRow.OfCommand(FromTheFactory(make).Profile.Command!).Single(w => w.Name == name).Word.ShouldBe(hex);
+            WordRow.OfCommand(FromTheFactory(make).Profile.Command!, mayReverse: true).Single(w => w.Name == name).Word.ShouldBe(hex);
         }
     }
 
@@ -82,7 +93,7 @@ public sealed class ProgrammersPageTests
     [InlineData("osprey", new[] { 11 }, false)]
     public void A_bit_is_explained_where_the_make_uses_it(string make, int[] bits, bool uses)
     {
-        var rows = BitRow.OfCommand(FromTheFactory(make).Profile.Command!);
+        var rows = BitRow.OfCommand(FromTheFactory(make).Profile.Command!, mayReverse: true);
         foreach (var bit in bits)
         {
             (rows.Single(r => r.Bit == bit).Meaning is not ("leave 0" or "not used by this drive")).ShouldBe(uses);

@@ -10,7 +10,7 @@ public sealed record BitRow(int Bit, string Meaning)
 {
     /// <summary>The bits of a drive's command word.</summary>
     [Source("cia402", "controlword 6040h, bits; in velocity mode bits 4 to 6 and 8")]
-    public static IReadOnlyList<BitRow> OfCommand(CommandInterface command) =>
+    public static IReadOnlyList<BitRow> OfCommand(CommandInterface command, bool mayReverse) =>
     [
         new(0, "switch on"),
         new(1, "enable voltage; 0 lets the motor coast"),
@@ -21,7 +21,7 @@ public sealed record BitRow(int Bit, string Meaning)
             : [new(4, "not used by this drive"), new(5, "not used by this drive"), new(6, "not used by this drive")],
         new(7, "reset a trip, as the bit rises from 0 to 1"),
         new(8, "halt: stop on the ramp, operation stays enabled"),
-        .. Enumerable.Range(9, 7).Select(bit => bit == command.ReverseBit ? new BitRow(bit, "reverse (this make's own)") : new BitRow(bit, "leave 0")),
+        .. Enumerable.Range(9, 7).Select(bit => new BitRow(bit, bit != command.ReverseBit ? "leave 0" : mayReverse ? "reverse (this make's own)" : "leave 0: it would reverse (this make's own), and the drive is set to forward only")),
     ];
 
     /// <summary>The bits of a status word.</summary>

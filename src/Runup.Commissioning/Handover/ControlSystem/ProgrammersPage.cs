@@ -78,6 +78,7 @@ public sealed record ProgrammersPage
         }
 
         var both = held.Choice(Setting.PermittedDirection) is "both";
+        var mayReverse = held.Choice(Setting.PermittedDirection) is not "forward";
         return new()
         {
             IsAsLeft = isAsLeft,
@@ -86,9 +87,9 @@ public sealed record ProgrammersPage
             Link = [.. LinkFacts.Of(job.Bus, held), .. LinkFacts.Numbering(command)],
             Registers = [RegisterRow.Of("command word", command.Word, values, "bits, see below"), RegisterRow.Of("reference", command.Reference, values), RegisterRow.Of("status word", command.Status, values, "bits, see below")],
             IsWide = command.Word.Width == 32,
-            CommandBits = ownControlOnly is null ? BitRow.OfCommand(command) : [],
+            CommandBits = ownControlOnly is null ? BitRow.OfCommand(command, mayReverse) : [],
             StatusBits = BitRow.OfStatus,
-            CommandWords = [.. WordRow.OfCommand(command).Where(w => ownControlOnly is null || !w.IsOnTheWayToRun)],
+            CommandWords = [.. WordRow.OfCommand(command, mayReverse).Where(w => ownControlOnly is null || !w.IsOnTheWayToRun)],
             StatusWords = WordRow.OfStatus,
             Start = ownControlOnly is null ? [.. StartAndStop.Start(command)] : [],
             Stop = [.. StartAndStop.Stop(command, held)],

@@ -12,15 +12,18 @@ public sealed record WordRow(string Name, string Word, string Meaning)
     /// <summary>Whether the word brings a motor that stands nearer to running.</summary>
     public bool IsOnTheWayToRun { get; init; }
 
-    /// <summary>The command words of a drive.</summary>
-    public static IReadOnlyList<WordRow> OfCommand(CommandInterface command) =>
+    /// <summary>The command words of a drive; that for the other direction only where it is permitted.</summary>
+    public static IReadOnlyList<WordRow> OfCommand(CommandInterface command, bool mayReverse) =>
     [
         new("shutdown", Of(command, ControlWord.Shutdown), "to ready to switch on") { IsOnTheWayToRun = true },
         new("switch on", Of(command, ControlWord.SwitchOn), "to switched on; from operation enabled: stop") { IsOnTheWayToRun = true },
         new("run", Of(command, ControlWord.EnableOperation), "enable operation: the motor follows the reference") { IsOnTheWayToRun = true },
-        .. command.ReverseBit is null
-            ? (WordRow[])[new("run in reverse", Of(command, ControlWord.EnableOperation), "the same word; the reference is negative") { IsOnTheWayToRun = true }]
-            : [new("run in reverse", Of(command, ControlWord.EnableOperation, Rotation.Reverse), "the same, with the reverse bit") { IsOnTheWayToRun = true }],
+        .. (mayReverse, command.ReverseBit) switch
+        {
+            (false, _) => (WordRow[])[],
+            (true, null) => [new("run in reverse", Of(command, ControlWord.EnableOperation), "the same word; the reference is negative") { IsOnTheWayToRun = true }],
+            _ => [new("run in reverse", Of(command, ControlWord.EnableOperation, Rotation.Reverse), "the same, with the reverse bit") { IsOnTheWayToRun = true }],
+        },
         new("quick stop", Of(command, ControlWord.QuickStop), "as fast as the drive's quick-stop setting says"),
         new("coast", Of(command, ControlWord.DisableVoltage), "the motor is no longer fed and turns until it stands"),
         new("reset a trip", Of(command, ControlWord.FaultReset), "as bit 7 rises: write coast first, then this"),

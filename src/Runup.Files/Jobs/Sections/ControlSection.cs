@@ -2,18 +2,28 @@ using Runup.Commissioning.Survey;
 using Runup.Files.Jobs.Keys;
 using Runup.Files.Yaml;
 using Runup.Quantities;
+using Runup.Settings;
 
 namespace Runup.Files.Jobs.Sections;
 
 /// <summary>Keys of where commands come from.</summary>
 internal sealed class ControlSection(KeyList keys) : Section<ControlSurvey>(keys)
 {
+    private static readonly Setting[] Fixed =
+    [
+        Setting.FixedFrequency1, Setting.FixedFrequency2, Setting.FixedFrequency3, Setting.FixedFrequency4, Setting.FixedFrequency5, Setting.FixedFrequency6, Setting.FixedFrequency7,
+    ];
+
     private readonly Key<Datum<string>> runFrom = keys.Choice("run-from", "bus", "where the run command comes from", Choices.Words("panel", "terminals", "bus"));
     private readonly Key<Datum<string>> runContact = keys.Choice("run-contact", "maintained", "maintained or pulse", Choices.Words("maintained", "pulse"));
     private readonly Key<Datum<string>> referenceFrom = keys.Choice("reference-from", "bus", "where the frequency comes from", Choices.Words("panel", "analogue-1", "analogue-2", "bus", "fixed", "process"));
     private readonly Key<Datum<int>> brakeRelay = keys.Whole("brake-relay", "3", "relay of the drive that the motor's mechanical brake is wired to; left out where the machine's own control opens it", 1, 3);
     private readonly Key<AnalogueSurvey> analogue1 = keys.Group("analogue-1", "first analogue input", new AnalogueSection(new()));
     private readonly Key<AnalogueSurvey> analogue2 = keys.Group("analogue-2", "second analogue input", new AnalogueSection(new()));
+    private readonly IReadOnlyList<(Setting Setting, Key<Datum<ElectricalFrequency>> Key)> fixedFrequencies =
+        [.. Fixed.Select((s, i) => (s, keys.Quantity<ElectricalFrequency>(s.Name, $"{35 - (5 * i)} Hz", i == 0 ? "what the drive runs at where the reference is fixed" : "another of the drive's fixed frequencies", Bound.Any)))];
+
+    private readonly Key<TerminalsSurvey> terminals = keys.Group("terminals", "functions of what is wired to the drive's terminals", new TerminalsSection(new()));
 
     protected override ControlSurvey Build(Values v) => new()
     {
@@ -23,6 +33,8 @@ internal sealed class ControlSection(KeyList keys) : Section<ControlSurvey>(keys
         BrakeRelay = v.Get(brakeRelay),
         Analogue1 = v.Get(analogue1),
         Analogue2 = v.Get(analogue2),
+        FixedFrequencies = [.. from stated in fixedFrequencies let frequency = v.Get(stated.Key) where frequency is not null select new FixedFrequencySurvey(stated.Setting, frequency)],
+        Terminals = v.Get(terminals),
     };
 }
 
