@@ -202,7 +202,7 @@ public sealed class EntryTests
         next.Ending.ShouldBeOfType<EntryEnding.Finished>();
         next.Failed.ShouldBeEmpty();
         next.Resumed!.Verified.ShouldBe(cut.Verified, ignoreOrder: true);
-        next.Written.ShouldContain("105");
+        next.WrittenBefore.ShouldContain("105");
         next.PowerCycle.ShouldBe(PowerCycleProof.Proved);
     }
 
