@@ -90,6 +90,33 @@ public sealed record ControlSettings
     /// <summary>Runs again by itself when power returns while the run order stands.</summary>
     public required bool RestartAfterPowerLoss { get; init; }
 
+    /// <summary>Rounding at each end of a ramp; zero is none.</summary>
+    public Duration SCurve { get; init; }
+
+    /// <summary>From 0 to maximum frequency on the second ramps.</summary>
+    public Duration? SecondAcceleration { get; init; }
+
+    /// <summary>From maximum frequency to 0 on the second ramps.</summary>
+    public Duration? SecondDeceleration { get; init; }
+
+    /// <summary>Frequencies at which the motor does not stay.</summary>
+    public IReadOnlyList<SkipBand> SkipBands { get; init; } = [];
+
+    /// <summary>A start looks for a motor that already turns, and catches it.</summary>
+    public bool FlyingRestart { get; init; }
+
+    /// <summary>While the supply is gone the load's energy keeps the DC bus up.</summary>
+    public bool UndervoltageRideThrough { get; init; }
+
+    /// <summary>The motor is controlled by its flux and torque, without an encoder, instead of by a voltage curve.</summary>
+    public bool Vector { get; init; }
+
+    /// <summary>Circuit that an auto-tune found; null: reckoned from the motor's rated values.</summary>
+    public TunedMotor? Tuned { get; init; }
+
+    /// <summary>What watches over the set besides the drive's own limits.</summary>
+    public ProtectionSettings Protection { get; init; } = new();
+
     /// <summary>How a relay opens a mechanical brake; null where none does, so that a brake is the machine's own control's.</summary>
     public BrakeSettings? Brake { get; init; }
 
@@ -99,7 +126,8 @@ public sealed record ControlSettings
     /// 50 Hz; power factor 0.8; base frequency and output voltage the motor's; maximum frequency the base frequency; minimum 0; linear curve
     /// with 2 % boost (points are taken as linear); ramps 5 s; quick stop the deceleration, at most 2 s; current limit 150 % of motor current, and never above the drive's peak current;
     /// overload current the motor's, class 10; overvoltage control on; chopper off; no slip compensation; stop by ramp;
-    /// DC braking 50 %, 1 s, below 3 Hz; forward only; no restart. Quick stop is no setting of the vocabulary: set it with <c>with</c>.
+    /// DC braking 50 %, 1 s, below 3 Hz; forward only; no restart; no S-curve, second ramps as the first, no skipped bands (width 2 Hz where a centre alone is set),
+    /// no flying restart, no ride-through, V/f. Control with an encoder is simulated as the one without. Quick stop is no setting of the vocabulary: set it with <c>with</c>.
     /// </remarks>
     public static ControlSettings From(SettingSet settings, DriveRating drive)
     {
@@ -145,9 +173,19 @@ public sealed record ControlSettings
             DcBrakingFrequency = ElectricalFrequency.FromHertz(settings.Number(Setting.DcBrakingFrequency) ?? 3),
             ReversePermitted = settings.Choice(Setting.PermittedDirection) is "both",
             RestartAfterPowerLoss = settings.Choice(Setting.RestartAfterPowerLoss) is "on",
+            SCurve = Duration.FromSeconds(settings.Number(Setting.SCurve) ?? 0),
+            SecondAcceleration = Optional(settings.Number(Setting.SecondAccelerationTime)),
+            SecondDeceleration = Optional(settings.Number(Setting.SecondDecelerationTime)),
+            SkipBands = SkipBand.From(settings),
+            FlyingRestart = settings.Choice(Setting.FlyingRestart) is "on",
+            UndervoltageRideThrough = settings.Choice(Setting.UndervoltageRideThrough) is "on",
+            Vector = settings.Choice(Setting.ControlMethod) is "sensorless-vector" or "encoder-vector",
+            Protection = ProtectionSettings.From(settings),
             Brake = BrakeSettings.From(settings, motorA),
         };
     }
+
+    private static Duration? Optional(double? seconds) => seconds is { } s ? Duration.FromSeconds(s) : null;
 
     private static double UsualVoltage(DriveRating drive)
     {

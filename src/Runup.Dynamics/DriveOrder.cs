@@ -4,7 +4,8 @@ namespace Runup.Dynamics;
 /// <param name="Run">Run; a start needs it to change from false to true while the drive is ready.</param>
 /// <param name="FrequencyHz">Frequency asked for, in Hz; negative is reverse.</param>
 /// <param name="Stop">How to stop while <paramref name="Run"/> is false.</param>
-public readonly record struct DriveOrder(bool Run, double FrequencyHz, StopKind Stop);
+/// <param name="SecondRamps">On the second ramps, as an input may ask.</param>
+public readonly record struct DriveOrder(bool Run, double FrequencyHz, StopKind Stop, bool SecondRamps = false);
 
 /// <summary>How a drive is told to stop.</summary>
 public enum StopKind

@@ -17,6 +17,10 @@ namespace Runup.Dynamics;
 /// <param name="OvervoltageControlActive">Overvoltage control stretches the deceleration.</param>
 /// <param name="ChopperOn">The braking chopper switched within the last tick.</param>
 /// <param name="MotorThermalPercent">Thermal state of the motor, 100 % trips.</param>
+/// <param name="RideThroughActive">The load's energy keeps the DC bus up.</param>
+/// <param name="WindingC">Temperature of the motor's winding, in °C.</param>
+/// <param name="HeatSinkC">Temperature of the drive's heat sink, in °C.</param>
+/// <param name="ResistorC">Temperature of the braking resistor, in °C.</param>
 public readonly record struct DriveReadings(
     double TimeS,
     double OutputFrequencyHz,
@@ -31,4 +35,8 @@ public readonly record struct DriveReadings(
     bool CurrentLimitActive,
     bool OvervoltageControlActive,
     bool ChopperOn,
-    double MotorThermalPercent);
+    double MotorThermalPercent,
+    bool RideThroughActive = false,
+    double WindingC = 40,
+    double HeatSinkC = 40,
+    double ResistorC = 40);

@@ -16,9 +16,14 @@ public sealed class DriveSimulation
     /// <summary>Seconds in one tick.</summary>
     public const double TickSeconds = ControlFigures.TickS;
 
+    // Of the undervoltage trip; below it the drive's own supply dies (common practice, no source).
+    private const double AliveShare = 0.6;
+
     private readonly DriveControl<One> control;
     private readonly DrivePlant<One> plant;
+    private readonly ThermalStates thermal;
     private DriveSystem system;
+    private bool diedOfSupply;
     private double? ratedTorqueNm;
     private long ticks;
 
@@ -32,7 +37,30 @@ public sealed class DriveSimulation
         this.system = system;
         control = new DriveControl<One>(settings, system.Drive);
         plant = new DrivePlant<One>(system, [system.Motor], [system.Machine], TickSeconds);
+        thermal = new ThermalStates(system.Motor, system);
         ratedTorqueNm = RatedTorque(settings);
+    }
+
+    /// <summary>The supply is there. Without it the control lives on the bus, until that is too low; when the supply returns the bus is charged again.</summary>
+    public bool SupplyPresent
+    {
+        get => control.SupplyPresent;
+        set
+        {
+            control.SupplyPresent = value;
+            if (value && diedOfSupply)
+            {
+                diedOfSupply = false;
+                PowerOn();
+            }
+        }
+    }
+
+    /// <summary>One phase of a three-phase supply is missing.</summary>
+    public bool SupplyPhaseLost
+    {
+        get => plant.SupplyPhaseLost;
+        set => plant.SupplyPhaseLost = value;
     }
 
     /// <summary>What the drive is told now; it stands until changed.</summary>
@@ -74,7 +102,11 @@ public sealed class DriveSimulation
                 control.CurrentLimitActive.IsSet(0),
                 control.OvervoltageControlActive.IsSet(0),
                 at.ChopperOn.IsSet(0),
-                control.MotorThermalPercent);
+                control.MotorThermalPercent,
+                control.RideThroughActive.IsSet(0),
+                thermal.WindingC,
+                thermal.HeatSinkC,
+                thermal.ResistorC);
         }
     }
 
@@ -126,11 +158,19 @@ public sealed class DriveSimulation
             return;
         }
 
-        var command = control.Sample(Measurement<One>.Of(plant.Reading), Order);
+        var measured = Measurement<One>.Of(plant.Reading) with { WindingC = thermal.WindingC, HeatSinkC = thermal.HeatSinkC };
+        var command = control.Sample(measured, Order);
         if (plant.Advance(command).IsSet(0))
         {
             Breakdown = new SimulationBreakdown(ticks * TickSeconds, "The states of motor, shaft and DC bus left the range of numbers.");
             control.Of(0).TripBy(TripCause.External);
+        }
+
+        thermal.Pass(TickSeconds, plant.Reading.CurrentA, plant.Reading.ResistorJ);
+        if (!SupplyPresent && !diedOfSupply && plant.Reading.BusV < AliveShare * system.Drive.UndervoltageTrip.Volts)
+        {
+            diedOfSupply = true;
+            control.Of(0).PowerOff();
         }
     }
 
@@ -141,7 +181,11 @@ public sealed class DriveSimulation
     public void ResetTrip() => control.ResetTrip(0);
 
     /// <summary>Supply off: control and output die at once, the DC bus discharges, the shaft coasts.</summary>
-    public void PowerOff() => control.Of(0).PowerOff();
+    public void PowerOff()
+    {
+        diedOfSupply = false;
+        control.Of(0).PowerOff();
+    }
 
     /// <summary>Supply on: the DC bus is charged for half a second, then the drive is ready. A trip is forgotten.</summary>
     public void PowerOn() => control.Of(0).PowerOn();

@@ -29,6 +29,9 @@ public sealed record DriveSystem
     /// <summary>The braking resistor, if one is connected.</summary>
     public Resistance? BrakingResistor { get; init; }
 
+    /// <summary>Continuous power of the braking resistor; null where it is not known.</summary>
+    public ElectricalPower? BrakingResistorPower { get; init; }
+
     /// <summary>Torque of the mechanical brake on the motor, which closes without power; null where there is none.</summary>
     public Torque? Brake { get; init; }
 }

@@ -18,6 +18,8 @@ internal sealed class ControlFigures
     // Of the motor's base impedance; with that leakage it takes some 3 ms to act and stays stable at the sample time.
     private const double ClampShare = 0.25;
 
+    private readonly Lazy<TunedMotor> tuned;
+
     internal ControlFigures(ControlSettings settings, DriveRating drive)
     {
         Settings = settings;
@@ -25,6 +27,8 @@ internal sealed class ControlFigures
         MinimumHz = Math.Min(settings.MinimumFrequency.Hertz, MaximumHz);
         AccelerationHzPerS = MaximumHz / settings.Acceleration.Seconds;
         DecelerationHzPerS = MaximumHz / settings.Deceleration.Seconds;
+        SecondAccelerationHzPerS = MaximumHz / (settings.SecondAcceleration ?? settings.Acceleration).Seconds;
+        SecondDecelerationHzPerS = MaximumHz / (settings.SecondDeceleration ?? settings.Deceleration).Seconds;
         QuickStopHzPerS = MaximumHz / settings.QuickStop.Seconds;
         LimitA = Math.Min(settings.CurrentLimit.Amperes, drive.PeakCurrent.Amperes);
         MotorA = settings.MotorRatedCurrent.Amperes;
@@ -36,9 +40,17 @@ internal sealed class ControlFigures
         OvervoltageControlV = drive.OvervoltageControl.Volts;
         UndervoltageTripV = drive.UndervoltageTrip.Volts;
         BusF = drive.BusCapacitance.Farads;
+        tuned = new(() => settings.Tuned ?? TunedMotor.FromRating(settings));
     }
 
     internal ControlSettings Settings { get; }
+
+    /// <summary>The motor's circuit as far as the drive knows it.</summary>
+    internal TunedMotor Motor => tuned.Value;
+
+    /// <summary>How long the flux of a motor takes to die, three time constants of the open rotor, in s.</summary>
+    internal double DemagnetiseS => Math.Clamp(
+        3 * (Motor.Leakage.Ohms + Motor.Magnetizing.Ohms) / (Settings.MotorRatedFrequency.RadiansPerSecond * Motor.RotorResistance.Ohms), 0.3, 5);
 
     internal double MaximumHz { get; }
 
@@ -47,6 +59,10 @@ internal sealed class ControlFigures
     internal double AccelerationHzPerS { get; }
 
     internal double DecelerationHzPerS { get; }
+
+    internal double SecondAccelerationHzPerS { get; }
+
+    internal double SecondDecelerationHzPerS { get; }
 
     internal double QuickStopHzPerS { get; }
 

@@ -27,6 +27,10 @@ internal sealed class DriveControl<T>
     private CurrentLimiter<T> limiter;
     private OvervoltageControl<T> overvoltage;
     private SlipCompensation<T> slip;
+    private RideThrough<T> rideThrough;
+    private FlyingSearch<T> search;
+    private Supervision<T> supervision;
+    private VectorControl<T>? vector;
     private T directV;
 
     internal DriveControl(ControlSettings settings, DriveRating drive)
@@ -37,6 +41,10 @@ internal sealed class DriveControl<T>
         limiter = new CurrentLimiter<T>(figures);
         overvoltage = new OvervoltageControl<T>(figures);
         slip = new SlipCompensation<T>(figures);
+        rideThrough = new RideThrough<T>(figures);
+        search = new FlyingSearch<T>(figures);
+        supervision = new Supervision<T>(figures);
+        vector = settings.Vector ? new VectorControl<T>(figures) : null;
         motorThermal = new MotorThermalModel<T>(settings);
         driveOverload = new DriveOverloadModel<T>(drive);
         sequencers = new SequencerLanes<T>(figures);
@@ -44,13 +52,18 @@ internal sealed class DriveControl<T>
 
     internal T FrequencyHz { get; private set; }
 
-    internal T CurrentLimitActive => T.And(sequencers.ByCurve, limiter.Active);
+    internal T CurrentLimitActive => T.And(sequencers.ByCurve, vector?.Limited ?? limiter.Active);
+
+    internal T RideThroughActive => T.And(sequencers.ByCurve, rideThrough.Active);
 
     internal T OvervoltageControlActive => T.And(sequencers.ByCurve, overvoltage.Active);
 
     internal T MotorThermalPercent => 100 * motorThermal.PartOfTrip;
 
     internal ControlSettings Settings => figures.Settings;
+
+    /// <summary>The supply is there; while it is not the control lives on the bus.</summary>
+    internal bool SupplyPresent { get; set; } = true;
 
     /// <summary>The sequencer of one drive: its state and trip.</summary>
     internal Sequencer Of(int lane) => sequencers[lane];
@@ -73,6 +86,10 @@ internal sealed class DriveControl<T>
         limiter = new CurrentLimiter<T>(figures);
         overvoltage = new OvervoltageControl<T>(figures);
         slip = new SlipCompensation<T>(figures);
+        rideThrough = new RideThrough<T>(figures);
+        search = new FlyingSearch<T>(figures);
+        supervision = new Supervision<T>(figures);
+        vector = settings.Vector ? new VectorControl<T>(figures) : null;
         motorThermal.Configure(settings);
         sequencers.Configure(figures);
     }
@@ -91,6 +108,12 @@ internal sealed class DriveControl<T>
     internal PlantCommand<T> Sample(in Measurement<T> measured, in DriveOrder order)
     {
         Watch(measured);
+        if (T.All(LaneSet.Not(sequencers.On)) && SupplyPresent)
+        {
+            rideThrough.Ready(measured.BusV[0]);
+        }
+
+        sequencers.SupplyPresent = SupplyPresent;
         sequencers.Sample(order, ramp.FrequencyHz, measured.BusV);
         if (sequencers.AnyChanged)
         {
@@ -106,12 +129,18 @@ internal sealed class DriveControl<T>
                 T.Choose(sequencers.ByCurve, byCurve.AlongV, default), T.Choose(sequencers.ByCurve, byCurve.AcrossV, default));
         }
 
+        if (T.Any(sequencers.Searching))
+        {
+            wanted = wanted with { AlongV = T.Choose(sequencers.Searching, BySearch(measured), wanted.AlongV) };
+        }
+
         if (T.Any(sequencers.ByDirectCurrent))
         {
             wanted = wanted with { AlongV = T.Choose(sequencers.ByDirectCurrent, ByDirectCurrent(measured), wanted.AlongV) };
         }
 
         var (along, across) = Modulator.For(wanted, measured.BusV);
+        vector?.Applied(along, across, measured.BusV);
         return new PlantCommand<T>(
             sequencers.On, along, across, FrequencyHz, figures.Settings.BrakingChopper, brake.Open, sequencers.Supply);
     }
@@ -125,6 +154,8 @@ internal sealed class DriveControl<T>
         var whileOn = T.Or(
             T.Or(LaneSet.Not(T.Less(measured.LargestCurrentA, T.Of(figures.OvercurrentA))), T.Less(measured.BusV, T.Of(figures.UndervoltageTripV))),
             T.Or(LaneSet.Not(T.Less(motorThermal.PartOfTrip, T.Of(1))), driveOverload.Exceeded));
+        var supervised = supervision.Sample(measured, FrequencyHz, sequencers.Running, T.And(CurrentLimitActive, brake.Open), AtTarget);
+        whileOn = T.Or(whileOn, supervised);
         if (!T.Any(T.Or(overvoltageNow, T.And(sequencers.On, whileOn))))
         {
             return;
@@ -138,7 +169,7 @@ internal sealed class DriveControl<T>
                 : measured.BusV[lane] < figures.UndervoltageTripV ? TripCause.Undervoltage
                 : motorThermal.PartOfTrip[lane] >= 1 ? TripCause.MotorOverload
                 : driveOverload.Exceeded.IsSet(lane) ? TripCause.DriveOverload
-                : TripCause.None);
+                : supervision.Cause(measured, lane));
         }
     }
 
@@ -149,6 +180,10 @@ internal sealed class DriveControl<T>
         limiter.Reset(entered);
         overvoltage.Reset(entered);
         slip.Reset(entered);
+        rideThrough.Reset(entered);
+        vector?.Reset(entered);
+        vector?.Take(T.And(entered, sequencers.ByCurve), ramp.FrequencyHz);
+        search.Begin(T.And(entered, sequencers.Searching), sequencers.TargetHz);
         directV = T.Choose(entered, default, directV);
         FrequencyHz = T.Choose(entered, default, FrequencyHz);
     }
@@ -156,9 +191,68 @@ internal sealed class DriveControl<T>
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private OutputVoltage<T> ByCurve(in Measurement<T> measured)
     {
-        limiter.Sample(measured, T.Of(figures.AccelerationHzPerS), sequencers.FallHzPerS);
-        var fall = T.Min(limiter.HighestFall, overvoltage.HighestFall(measured, sequencers.FallHzPerS));
-        ramp.Sample(sequencers.ByCurve, brake.Held(figures.Settings.Brake, sequencers.TargetHz), limiter.HighestRise, fall, figures.MaximumHz);
+        var (rise, fall) = (sequencers.RiseHzPerS, sequencers.FallHzPerS);
+        if (vector is { } byVector)
+        {
+            var direction = LaneSet.Sign(ramp.FrequencyHz);
+            var back = direction * byVector.HeldBack;
+            rise = T.Choose(T.Or(T.Less(default, back), LaneSet.Not(byVector.FluxStands)), default, rise);
+            fall = T.Choose(T.Less(back, default), default, fall);
+        }
+        else
+        {
+            limiter.Sample(measured, rise, fall);
+            (rise, fall) = (limiter.HighestRise, limiter.HighestFall);
+        }
+
+        fall = T.Min(fall, overvoltage.HighestFall(measured, sequencers.FallHzPerS));
+        (rise, fall) = rideThrough.Rates(measured, ramp.FrequencyHz, rise, fall);
+        ramp.Sample(sequencers.ByCurve, brake.Held(figures.Settings.Brake, sequencers.TargetHz), rise, fall, figures.MaximumHz, Rounding());
+        return vector is null ? ByVoltsPerHertz(measured) : ByVector(vector, measured);
+    }
+
+    // A quick stop is not rounded, nor is what holds the bus.
+    private (T Up, T Down)? Rounding()
+    {
+        if (figures.Settings.SCurve.Seconds <= 0)
+        {
+            return null;
+        }
+
+        var sharp = T.Or(sequencers.QuickStopping, rideThrough.Active);
+        var per = T.Choose(sharp, T.Of(1 / ControlFigures.TickS), T.Of(1 / figures.Settings.SCurve.Seconds));
+        return (sequencers.RiseHzPerS * per, sequencers.FallHzPerS * per);
+    }
+
+    private OutputVoltage<T> ByVector(VectorControl<T> control, in Measurement<T> measured)
+    {
+        var voltage = control.Sample(measured, ramp.FrequencyHz);
+        FrequencyHz = T.Choose(sequencers.ByCurve, control.FrequencyHz, FrequencyHz);
+        return voltage;
+    }
+
+    private T BySearch(in Measurement<T> measured)
+    {
+        var voltage = search.Sample(measured, curve);
+        FrequencyHz = T.Choose(sequencers.Searching, search.FrequencyHz, FrequencyHz);
+        var over = T.And(sequencers.Searching, search.Over);
+        if (T.Any(over))
+        {
+            ramp.Put(over, search.FrequencyHz);
+            for (var lane = 0; lane < T.Count; lane++)
+            {
+                if (over.IsSet(lane))
+                {
+                    Of(lane).EndSearch();
+                }
+            }
+        }
+
+        return voltage;
+    }
+
+    private OutputVoltage<T> ByVoltsPerHertz(in Measurement<T> measured)
+    {
         slip.Sample(measured);
         var direction = LaneSet.Sign(ramp.FrequencyHz);
         var size = T.Max(T.Abs(ramp.FrequencyHz) + (T.Abs(direction) * slip.AddedHz), default);

@@ -9,6 +9,9 @@ internal enum OutputMode
     /// <summary>Voltage by the curve at the ramp's frequency.</summary>
     Curve,
 
+    /// <summary>A low voltage that looks for a motor which already turns.</summary>
+    Search,
+
     /// <summary>Direct current for braking.</summary>
     DirectCurrent,
 }

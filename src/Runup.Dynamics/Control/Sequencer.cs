@@ -10,9 +10,18 @@ internal sealed class Sequencer(ControlFigures figures)
     private const double DemagnetiseS = 0.3;
     private const double ChargeS = 0.5;
 
+    // A run of this length makes the count of automatic resets begin anew, in s (common practice, no source).
+    private const double ForgottenS = 60;
+
     private ControlFigures figures = figures;
     private bool startArmed = true;
     private double phaseS;
+    private double trippedS;
+    private double ranS;
+
+    // So long without output that no flux is left, until one is made.
+    private double offS = double.PositiveInfinity;
+    private int resets;
     private bool braking;
 
     internal DriveState State { get; private set; } = DriveState.Stopped;
@@ -23,11 +32,22 @@ internal sealed class Sequencer(ControlFigures figures)
 
     internal double TargetHz { get; private set; }
 
+    internal double RiseHzPerS { get; private set; }
+
     internal double FallHzPerS { get; private set; }
 
     internal bool Powered { get; private set; } = true;
 
     internal void Configure(ControlFigures next) => figures = next;
+
+    /// <summary>The search for a turning motor is over; from now on by the curve.</summary>
+    internal void EndSearch()
+    {
+        if (Output == OutputMode.Search)
+        {
+            Output = OutputMode.Curve;
+        }
+    }
 
     internal void TripBy(TripCause cause)
     {
@@ -38,6 +58,7 @@ internal sealed class Sequencer(ControlFigures figures)
 
         Trip = cause;
         startArmed = false;
+        trippedS = 0;
         State = DriveState.Tripped;
         Output = OutputMode.Off;
     }
@@ -51,8 +72,23 @@ internal sealed class Sequencer(ControlFigures figures)
         }
     }
 
+    // Never after what a person must look at first (common practice, no source).
+    private void WaitForReset()
+    {
+        var protection = figures.Settings.Protection;
+        trippedS += ControlFigures.TickS;
+        if (resets < protection.AutomaticResets && trippedS >= protection.AutomaticResetDelay.Seconds && Trip
+            is TripCause.Overcurrent or TripCause.Overvoltage or TripCause.Undervoltage or TripCause.SupplyPhase or TripCause.DriveTemperature or TripCause.Stall or TripCause.Underload)
+        {
+            resets++;
+            ResetTrip();
+            startArmed = true;
+        }
+    }
+
     internal void PowerOff()
     {
+        resets = 0;
         Powered = false;
         Trip = TripCause.None;
         State = DriveState.Unpowered;
@@ -85,11 +121,14 @@ internal sealed class Sequencer(ControlFigures figures)
                 Run(order, rampHz);
                 break;
             case DriveState.Tripped:
+                WaitForReset();
+                break;
             default:
                 break;
         }
 
         startArmed |= !order.Run && State == DriveState.Stopped;
+        offS = Output == OutputMode.Off ? offS + ControlFigures.TickS : 0;
     }
 
     private void Charge(in DriveOrder order)
@@ -116,14 +155,23 @@ internal sealed class Sequencer(ControlFigures figures)
             return;
         }
 
-        Go(order);
+        ranS = 0;
+        Go(order, rampHz: 0);
     }
 
     private void Run(in DriveOrder order, double rampHz)
     {
         if (State != DriveState.QuickStopping && order.Run)
         {
-            Go(order);
+            ranS += ControlFigures.TickS;
+            resets = ranS > ForgottenS ? 0 : resets;
+            Go(order, rampHz);
+            return;
+        }
+
+        if (Output is OutputMode.Search or OutputMode.Off && State == DriveState.Running)
+        {
+            Finish();
             return;
         }
 
@@ -133,17 +181,24 @@ internal sealed class Sequencer(ControlFigures figures)
             braking = false;
         }
 
-        Stop(order.Run ? StopKind.QuickStop : order.Stop, rampHz);
+        Stop(order.Run ? order with { Stop = StopKind.QuickStop } : order, rampHz);
     }
 
-    private void Go(in DriveOrder order)
+    private void Go(in DriveOrder order, double rampHz)
     {
         State = DriveState.Running;
-        Output = OutputMode.Curve;
-        FallHzPerS = figures.DecelerationHzPerS;
+        Output = Output switch
+        {
+            OutputMode.Search => OutputMode.Search,
+            OutputMode.Off when figures.Settings.FlyingRestart => offS < figures.DemagnetiseS ? OutputMode.Off : OutputMode.Search,
+            _ => OutputMode.Curve,
+        };
+        RiseHzPerS = order.SecondRamps ? figures.SecondAccelerationHzPerS : figures.AccelerationHzPerS;
+        FallHzPerS = order.SecondRamps ? figures.SecondDecelerationHzPerS : figures.DecelerationHzPerS;
         if (Permitted(order.FrequencyHz))
         {
-            var size = Math.Clamp(Math.Abs(order.FrequencyHz), figures.MinimumHz, figures.MaximumHz);
+            var asked = Math.Clamp(Math.Abs(order.FrequencyHz), figures.MinimumHz, figures.MaximumHz);
+            var size = SkipBand.Outside(figures.Settings.SkipBands, asked, Math.Abs(rampHz), figures.MinimumHz, figures.MaximumHz);
             TargetHz = order.FrequencyHz < 0 ? -size : size;
         }
         else
@@ -152,8 +207,9 @@ internal sealed class Sequencer(ControlFigures figures)
         }
     }
 
-    private void Stop(StopKind kind, double rampHz)
+    private void Stop(in DriveOrder order, double rampHz)
     {
+        var kind = order.Stop;
         var method = figures.Settings.StoppingMethod;
         if (kind == StopKind.Coast || (kind == StopKind.ByMethod && method == StoppingMethod.Coast && State != DriveState.QuickStopping))
         {
@@ -171,7 +227,9 @@ internal sealed class Sequencer(ControlFigures figures)
         }
 
         TargetHz = 0;
-        FallHzPerS = State == DriveState.QuickStopping ? figures.QuickStopHzPerS : figures.DecelerationHzPerS;
+        FallHzPerS = State == DriveState.QuickStopping ? figures.QuickStopHzPerS
+            : order.SecondRamps ? figures.SecondDecelerationHzPerS
+            : figures.DecelerationHzPerS;
         var byDirectCurrent = State == DriveState.Stopping && kind == StopKind.ByMethod && method == StoppingMethod.DcBraking;
         if (byDirectCurrent && Math.Abs(rampHz) <= figures.Settings.DcBrakingFrequency.Hertz)
         {

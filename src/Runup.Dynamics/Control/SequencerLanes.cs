@@ -28,6 +28,12 @@ internal sealed class SequencerLanes<T>
     /// <summary>Set where direct current brakes.</summary>
     internal T ByDirectCurrent { get; private set; }
 
+    /// <summary>Set where a low voltage looks for a turning motor.</summary>
+    internal T Searching { get; private set; }
+
+    /// <summary>Set on the quick-stop ramp.</summary>
+    internal T QuickStopping { get; private set; }
+
     /// <summary>Set where the drive runs, and is not on the way to a stop.</summary>
     internal T Running { get; private set; }
 
@@ -41,10 +47,15 @@ internal sealed class SequencerLanes<T>
 
     internal T TargetHz { get; private set; }
 
+    internal T RiseHzPerS { get; private set; }
+
     internal T FallHzPerS { get; private set; }
 
+    /// <summary>The supply is there.</summary>
+    internal bool SupplyPresent { get; set; } = true;
+
     /// <summary>How the rectifiers are connected; power goes and comes for all drives of a group at once.</summary>
-    internal RectifierMode Supply => !sequencers[0].Powered ? RectifierMode.Open
+    internal RectifierMode Supply => !sequencers[0].Powered || !SupplyPresent ? RectifierMode.Open
         : sequencers[0].State == DriveState.Unpowered ? RectifierMode.Charging
         : RectifierMode.Conducting;
 
@@ -55,7 +66,7 @@ internal sealed class SequencerLanes<T>
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     internal void Sample(in DriveOrder order, T rampHz, T busV)
     {
-        Span<double> targets = stackalloc double[T.Count], falls = stackalloc double[T.Count], ramps = stackalloc double[T.Count], buses = stackalloc double[T.Count];
+        Span<double> targets = stackalloc double[T.Count], rises = stackalloc double[T.Count], falls = stackalloc double[T.Count], ramps = stackalloc double[T.Count], buses = stackalloc double[T.Count];
         rampHz.Store(ramps);
         busV.Store(buses);
         var anyNew = false;
@@ -64,11 +75,13 @@ internal sealed class SequencerLanes<T>
             var sequencer = sequencers[lane];
             sequencer.Sample(order, ramps[lane], buses[lane]);
             targets[lane] = sequencer.TargetHz;
+            rises[lane] = sequencer.RiseHzPerS;
             falls[lane] = sequencer.FallHzPerS;
             anyNew |= sequencer.Output != lastOutput[lane] || sequencer.State != lastState[lane];
         }
 
         TargetHz = T.Load(targets);
+        RiseHzPerS = T.Load(rises);
         FallHzPerS = T.Load(falls);
         AnyChanged = false;
         if (anyNew)
@@ -79,7 +92,7 @@ internal sealed class SequencerLanes<T>
 
     private void Note()
     {
-        uint on = 0, curve = 0, direct = 0, running = 0, changed = 0, restarts = 0;
+        uint on = 0, curve = 0, direct = 0, search = 0, quick = 0, running = 0, changed = 0, restarts = 0;
         for (var lane = 0; lane < sequencers.Length; lane++)
         {
             var bit = 1u << lane;
@@ -89,6 +102,8 @@ internal sealed class SequencerLanes<T>
             direct |= output == OutputMode.DirectCurrent ? bit : 0;
             running |= sequencers[lane].State == DriveState.Running ? bit : 0;
             changed |= output != last ? bit : 0;
+            search |= output == OutputMode.Search ? bit : 0;
+            quick |= sequencers[lane].State == DriveState.QuickStopping ? bit : 0;
             restarts |= output != last && (last == OutputMode.Off || output != OutputMode.Curve) ? bit : 0;
             lastOutput[lane] = output;
             lastState[lane] = sequencers[lane].State;
@@ -96,6 +111,7 @@ internal sealed class SequencerLanes<T>
 
         AnyChanged = changed != 0;
         (On, ByCurve, ByDirectCurrent) = (LaneSet.Mask<T>(on), LaneSet.Mask<T>(curve), LaneSet.Mask<T>(direct));
+        (Searching, QuickStopping) = (LaneSet.Mask<T>(search), LaneSet.Mask<T>(quick));
         (Running, Changed, RampRestarts) = (LaneSet.Mask<T>(running), LaneSet.Mask<T>(changed), LaneSet.Mask<T>(restarts));
     }
 }

@@ -27,6 +27,8 @@ internal sealed class DriveFigures
         Rectifier = drive.SupplyPhases == 3
             ? Rectifier.SixPulse(lineV, chokeOhm, supplyOhm, BusF)
             : Rectifier.TwoPulse(lineV, chokeOhm, supplyOhm, BusF);
+        TwoPhaseRectifier = Rectifier.TwoPulse(lineV, chokeOhm, supplyOhm, BusF);
+        SupplyHz = system.SupplyFrequency.Hertz;
         OwnConductance = OwnSupplyShare * drive.NominalPower.Watts / (Rectifier.PeakV * Rectifier.PeakV);
         InverterLossWPerA = InverterLossShare * drive.NominalPower.Watts / nominalA;
         ChopperOnV = drive.ChopperLevel.Volts;
@@ -37,6 +39,11 @@ internal sealed class DriveFigures
     internal double BusF { get; }
 
     internal Rectifier Rectifier { get; }
+
+    /// <summary>What is left of the rectifier with one phase missing.</summary>
+    internal Rectifier TwoPhaseRectifier { get; }
+
+    internal double SupplyHz { get; }
 
     internal double OwnConductance { get; }
 

@@ -57,6 +57,9 @@ internal sealed class DrivePlant<T>
 
     internal double IdleBusV => figures.Rectifier.PeakV;
 
+    /// <summary>One phase of the supply is missing.</summary>
+    internal bool SupplyPhaseLost { get; set; }
+
     /// <summary>Puts other machines on the shafts; these come to rest.</summary>
     internal void Couple(IReadOnlyList<DrivenMachine> machines)
     {
@@ -197,7 +200,7 @@ internal sealed class DrivePlant<T>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private void Prepare(in PlantCommand<T> command)
     {
-        rates.Bus.Rectifier = figures.Rectifier.In(command.Supply);
+        rates.Bus.Rectifier = (SupplyPhaseLost ? figures.TwoPhaseRectifier : figures.Rectifier).In(command.Supply);
         rates.Bus.PerCapacitanceF = 1 / figures.BusF;
         rates.Bus.InverterLossA = T.Choose(rates.Fed, figures.InverterLossWPerA * reading.CurrentA / T.Max(reading.BusV, T.Of(1)), default);
         rates.ModulationQ = command.ModulationQ;
@@ -253,6 +256,10 @@ internal sealed class DrivePlant<T>
         reading.OutputV = WhileFed(T.Sqrt(1.5 * ((q * q) + (d * d))));
         reading.OutputW = WhileFed(1.5 * ((q * i.QsA) + (d * i.DsA)));
         reading.TorqueNm = WhileFed(rates.Machine.TorqueNm(i, states.X3, states.X4));
+        reading.RippleV = rates.Bus.Rectifier.RippleV(states.X6, figures.BusF, figures.SupplyHz);
+        reading.ChopperShare = figures.ResistorConductance > 0
+            ? T.Min(reading.ResistorJ / ((tickS * figures.ResistorConductance) * T.Max(states.X6 * states.X6, T.Of(1))), T.Of(1))
+            : default;
     }
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]

@@ -39,6 +39,12 @@ internal struct PlantReading<T>
     /// <summary>Set where the chopper was on at some time within the tick.</summary>
     internal T ChopperOn;
 
+    /// <summary>For which part of the tick the chopper was on.</summary>
+    internal T ChopperShare;
+
+    /// <summary>Ripple of the DC bus, peak to peak, in V, as the mean current lets expect it.</summary>
+    internal T RippleV;
+
     /// <summary>Energy that the braking resistor took within the tick, in J.</summary>
     internal T ResistorJ;
 }

@@ -76,7 +76,7 @@ public sealed class OverloadTests
     }
 
     [Fact]
-    public void A_blocked_motor_ends_in_an_overload_trip_and_not_in_smoke()
+    public void A_blocked_motor_ends_in_a_trip_and_not_in_smoke()
     {
         var blocked = PumpSet with { Machine = Pump with { Breakaway = Torque.FromNewtonMetres(5000) } };
         var drive = new DriveSimulation(blocked, ByPlate) { Order = Forward(50) };
@@ -84,7 +84,7 @@ public sealed class OverloadTests
         var at = drive.Run(120);
 
         at.State.ShouldBe(DriveState.Tripped);
-        at.Trip.ShouldBe(Runup.Settings.TripCause.DriveOverload);
+        at.Trip.ShouldBe(Runup.Settings.TripCause.Stall);
     }
 
     private static double SecondsToTrip(MotorThermalModel<One> model, double currentA, double atMostS)
