@@ -24,6 +24,7 @@ public sealed class DriveSimulation
     private readonly ThermalStates thermal;
     private DriveSystem system;
     private bool diedOfSupply;
+    private TuneSequence? tune;
     private double? ratedTorqueNm;
     private long ticks;
 
@@ -40,6 +41,12 @@ public sealed class DriveSimulation
         thermal = new ThermalStates(system.Motor, system);
         ratedTorqueNm = RatedTorque(settings);
     }
+
+    /// <summary>What came of the last auto-tune; null while one goes on, and where there was none.</summary>
+    public AutoTuneOutcome? TuneOutcome { get; private set; }
+
+    /// <summary>An auto-tune goes on.</summary>
+    public bool IsTuning => tune is not null;
 
     /// <summary>The supply is there. Without it the control lives on the bus, until that is too low; when the supply returns the bus is charged again.</summary>
     public bool SupplyPresent
@@ -97,7 +104,7 @@ public sealed class DriveSimulation
                 at.TorqueNm,
                 100 * (double)at.TorqueNm / ratedTorqueNm,
                 30 / Math.PI * at.SpeedRadPerS,
-                control.Of(0).State,
+                IsTuning ? DriveState.Running : control.Of(0).State,
                 control.Of(0).Trip,
                 control.CurrentLimitActive.IsSet(0),
                 control.OvervoltageControlActive.IsSet(0),
@@ -159,7 +166,12 @@ public sealed class DriveSimulation
         }
 
         var measured = Measurement<One>.Of(plant.Reading) with { WindingC = thermal.WindingC, HeatSinkC = thermal.HeatSinkC };
-        var command = control.Sample(measured, Order);
+        var command = tune?.Sample(measured) ?? control.Sample(measured, Order);
+        if (tune?.Outcome is { } outcome)
+        {
+            EndTune(outcome);
+        }
+
         if (plant.Advance(command).IsSet(0))
         {
             Breakdown = new SimulationBreakdown(ticks * TickSeconds, "The states of motor, shaft and DC bus left the range of numbers.");
@@ -174,8 +186,35 @@ public sealed class DriveSimulation
         }
     }
 
+    /// <summary>Begins an auto-tune; it takes some twenty seconds, and a rotating one its ramps besides.</summary>
+    /// <exception cref="InvalidOperationException">The drive is not ready, a run is ordered, or the shaft turns.</exception>
+    public void BeginTune(AutoTune kind)
+    {
+        if (IsTuning || Order.Run || control.Of(0).State != DriveState.Stopped || !Standstill.At(Readings.SpeedRpm, system.Motor))
+        {
+            throw new InvalidOperationException("An auto-tune begins only at standstill, with the drive ready and no run order.");
+        }
+
+        TuneOutcome = null;
+        tune = new TuneSequence(kind, new ControlFigures(control.Settings, system.Drive));
+    }
+
+    private void EndTune(AutoTuneOutcome outcome)
+    {
+        TuneOutcome = outcome;
+        tune = null;
+    }
+
     /// <summary>A trip from outside, such as a bus time-out; nothing if already tripped or without power.</summary>
-    public void Trip(TripCause cause) => control.Of(0).TripBy(cause);
+    public void Trip(TripCause cause)
+    {
+        if (IsTuning)
+        {
+            EndTune(new AutoTuneOutcome.Failed("the drive tripped."));
+        }
+
+        control.Of(0).TripBy(cause);
+    }
 
     /// <summary>Resets a trip; a new start needs the run order to go off and on again. Stays tripped while the motor's thermal model is at its trip level.</summary>
     public void ResetTrip() => control.ResetTrip(0);
@@ -184,6 +223,11 @@ public sealed class DriveSimulation
     public void PowerOff()
     {
         diedOfSupply = false;
+        if (IsTuning)
+        {
+            EndTune(new AutoTuneOutcome.Failed("the power went off."));
+        }
+
         control.Of(0).PowerOff();
     }
 
