@@ -20,7 +20,7 @@ public sealed class DriveSimulation
     private const double AliveShare = 0.6;
 
     private readonly DriveControl<One> control;
-    private readonly DrivePlant<One> plant;
+    private readonly IDrivePlant<One> plant;
     private readonly ThermalStates thermal;
     private DriveSystem system;
     private bool diedOfSupply;
@@ -37,7 +37,9 @@ public sealed class DriveSimulation
         SystemCheck.Require(SystemCheck.Of(system, settings), nameof(system));
         this.system = system;
         control = new DriveControl<One>(settings, system.Drive);
-        plant = new DrivePlant<One>(system, [system.Motor], [system.Machine], TickSeconds);
+        plant = system.Detail is { } detail
+            ? new DetailedPlant(system, detail, TickSeconds)
+            : new DrivePlant<One>(system, [system.Motor], [system.Machine], TickSeconds);
         thermal = new ThermalStates(system.Motor, system);
         ratedTorqueNm = RatedTorque(settings);
     }
@@ -120,7 +122,13 @@ public sealed class DriveSimulation
     /// <summary>Takes every tick in so many short steps, for comparison; null lets the plant choose.</summary>
     internal int? ShortStepsOnly
     {
-        set => plant.ShortStepsOnly = value;
+        set
+        {
+            if (plant is DrivePlant<One> plain)
+            {
+                plain.ShortStepsOnly = value;
+            }
+        }
     }
 
     /// <summary>Largest output current within the last tick, rms of a sine of that amplitude, in A.</summary>

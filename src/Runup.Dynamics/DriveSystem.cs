@@ -32,6 +32,9 @@ public sealed record DriveSystem
     /// <summary>Continuous power of the braking resistor; null where it is not known.</summary>
     public ElectricalPower? BrakingResistorPower { get; init; }
 
+    /// <summary>What motor and shaft have beyond the plain model; null: the plain one.</summary>
+    public PlantDetail? Detail { get; init; }
+
     /// <summary>Torque of the mechanical brake on the motor, which closes without power; null where there is none.</summary>
     public Torque? Brake { get; init; }
 }

@@ -11,7 +11,7 @@ namespace Runup.Dynamics.Plant;
 /// One motor and machine for each lane; supply, drive and brake are the same for all. A tick is taken in as few steps as motor and shaft allow, the bus by its decay; a member that meets an
 /// event in it, or whose bus leaves the decay, takes the tick again in short steps. Each member's own figures alone decide that.
 /// </remarks>
-internal sealed class DrivePlant<T>
+internal sealed class DrivePlant<T> : IDrivePlant<T>
     where T : struct, ILanes<T>
 {
     // Angle of the field in one step, in rad; what is left of a switching transient turns as fast in the frame.
@@ -50,18 +50,19 @@ internal sealed class DrivePlant<T>
         Read();
     }
 
-    internal ref readonly PlantReading<T> Reading => ref reading;
+    /// <inheritdoc/>
+    public ref readonly PlantReading<T> Reading => ref reading;
 
     /// <summary>Takes every tick in so many short steps, for comparison; null lets each member choose.</summary>
     internal int? ShortStepsOnly { get; set; }
 
     internal double IdleBusV => figures.Rectifier.PeakV;
 
-    /// <summary>One phase of the supply is missing.</summary>
-    internal bool SupplyPhaseLost { get; set; }
+    /// <inheritdoc/>
+    public bool SupplyPhaseLost { get; set; }
 
-    /// <summary>Puts other machines on the shafts; these come to rest.</summary>
-    internal void Couple(IReadOnlyList<DrivenMachine> machines)
+    /// <inheritdoc/>
+    public void Couple(IReadOnlyList<DrivenMachine> machines)
     {
         var loads = new List<ShaftLoad>(T.Count);
         for (var lane = 0; lane < T.Count; lane++)
@@ -79,10 +80,9 @@ internal sealed class DrivePlant<T>
         states.X5 = default;
     }
 
-    /// <summary>Advances by one tick under a command.</summary>
-    /// <returns>Set where the states ran away; they are then those of the tick before.</returns>
+    /// <inheritdoc/>
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
-    internal T Advance(in PlantCommand<T> command)
+    public T Advance(in PlantCommand<T> command)
     {
         var before = states;
         if (T.Any(T.Choose(rates.Fed, LaneSet.Not(command.InverterOn), command.InverterOn)))
