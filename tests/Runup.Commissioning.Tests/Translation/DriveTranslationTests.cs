@@ -27,6 +27,20 @@ public sealed class DriveTranslationTests
         LosesNothing(new(old, Tern, AnyMake.Values(old, values)), AnyMake.Of(other, Tern), Tern).ShouldBeGreaterThan(20);
     }
 
+    [Property(MaxTest = 3)]
+    public void Every_value_of_any_make_comes_back_from_display_and_registers(int one) => RoundTrip.Check(AnyMake.Of(one, Tern), Tern).ShouldBeEmpty();
+
+    [Property(MaxTest = 200)]
+    public void What_any_make_says_is_entered_again_as_it_stood(int one, int values)
+    {
+        var profile = AnyMake.Of(one, Tern);
+        var held = AnyMake.Values(profile, values);
+        foreach (var line in Profiles.Sheet.For(profile, Tern, SettingsReader.Read(profile, Tern, held), held))
+        {
+            (line.Raw ?? held[line.Parameter!.Number]).ShouldBe(held[line.Parameter!.Number], line.Parameter.ToString());
+        }
+    }
+
     [Property(MaxTest = 100)]
     public void Every_setting_that_the_old_drive_says_has_one_row_and_nothing_is_entered_that_the_new_one_does_not_take(int one, int other, int values)
     {

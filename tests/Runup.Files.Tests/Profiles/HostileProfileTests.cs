@@ -9,26 +9,38 @@ namespace Runup.Files.Tests.Profiles;
 public sealed class HostileProfileTests
 {
     private static readonly string[] Tokens =
-        ["0", "-1", "99999999999999999999", "0.0000000001", "1e9", "170", "150", "xyz", "[]", "{}", "\"\"", "~", "yes", "by-size", "16", "32", "%", "Hz", "means", "special", "choices", "no-counterpart", "65766173h", "off", "\u00e4"];
-
-    private static readonly string Small = File.ReadAllText(Path.Combine(Drives.Root, "docs", "formats", "drive-profile.md")).Split("```yaml\n")[1].Split("```")[0];
+        ["0", "-1", "99999999999999999999", "0.0000000001", "1e9", "170", "150", "xyz", "[]", "{}", "\"\"", "~", "yes", "by-size", "16", "32", "%", "Hz", "means", "special", "choices", "no-counterpart", "65766173h", "off", "\u00e4", "11", "10", "40", "{of: 12}", "{chosen-by: 10, 0: 1, 1: 2}", "0-3", "50 Hz", "binary", "60-hz"];
 
     [Property(MaxTest = 400)]
     public void A_profile_with_a_word_exchanged_is_read_or_refused(int seed) => Try(Mangled(new Random(seed)));
+
+    /// <summary>With RUNUP_LONG about ten minutes' worth.</summary>
+    [Fact]
+    public void Many_mangled_profiles_are_read_or_refused()
+    {
+        var many = Environment.GetEnvironmentVariable("RUNUP_LONG") is null ? 500 : 200_000;
+        for (var seed = 0; seed < many; seed++)
+        {
+            Try(Mangled(new Random(seed)));
+        }
+    }
 
     [Property(MaxTest = 100)]
     public void A_profile_cut_off_or_with_a_line_lost_is_read_or_refused(int seed)
     {
         var random = new Random(seed);
-        var lines = Small.Split('\n').ToList();
+        var lines = Any(random).Split('\n').ToList();
         lines.RemoveAt(random.Next(lines.Count));
         var text = string.Join('\n', lines);
         Try(random.Next(2) == 0 ? text : text[..random.Next(text.Length)]);
     }
 
+    // Each habit of make that the documentation shows.
+    private static string Any(Random random) => DocumentedFormatTests.Examples[random.Next(DocumentedFormatTests.Examples.Length)];
+
     private static string Mangled(Random random)
     {
-        var words = System.Text.RegularExpressions.Regex.Split(Small, "(?<=[ :,{}\\[\\]\\n])|(?=[ :,{}\\[\\]\\n])", System.Text.RegularExpressions.RegexOptions.None, TimeSpan.FromSeconds(5));
+        var words = System.Text.RegularExpressions.Regex.Split(Any(random), "(?<=[ :,{}\\[\\]\\n])|(?=[ :,{}\\[\\]\\n])", System.Text.RegularExpressions.RegexOptions.None, TimeSpan.FromSeconds(5));
         for (var i = random.Next(1, 4); i > 0; i--)
         {
             words[random.Next(words.Length)] = Tokens[random.Next(Tokens.Length)];
@@ -49,7 +61,7 @@ public sealed class HostileProfileTests
         }
 
         // What is read must work: settings out of the factory values, and back.
-        foreach (var size in profile.Sizes)
+        foreach (var size in profile.Regions.Count == 0 ? profile.Sizes : profile.Regions.SelectMany(r => profile.In(r.Name)!.Sizes))
         {
             var held = ParameterValues.Defaults(profile, size);
             var settings = SettingsReader.Read(profile, size, held);
