@@ -17,6 +17,7 @@ internal sealed class TranslateCommand : AsyncCommand<TranslateCommand.Settings>
     {
         var job = LoadedJob.From(settings.Job);
         var profile = NamedProfile.Read(settings.To, job.Folder, "runup: --to");
+        profile = settings.Region is { } region ? NamedProfile.Region(profile, region, "runup: --region") : profile;
         var size = NamedProfile.Size(profile, settings.Size, "runup: --size");
         var old = await SideLoading.OfJob(job, await Latest(job, cancellationToken), cancellationToken);
         var translation = DriveTranslation.Of(old.State, profile, size, SettingsPlan.For(job.Context));
@@ -47,6 +48,10 @@ internal sealed class TranslateCommand : AsyncCommand<TranslateCommand.Settings>
         [CommandOption("--size <SIZE>")]
         [Description("The new drive's size")]
         public string Size { get; set; } = "";
+
+        [CommandOption("--region <REGION>")]
+        [Description("The new drive's region, where its profile tells regions apart; without, the first")]
+        public string? Region { get; set; }
 
         public override Spectre.Console.ValidationResult Validate() => (To, Size) switch
         {

@@ -41,7 +41,7 @@ public static class SheetPage
 
     private static void Body(HtmlWriter html, SheetModel sheet)
     {
-        html.In("table", null, table =>
+        html.In("table", sheet.Found is null ? null : "read", table =>
         {
             var read = sheet.Found is not null;
             table.Own($"<colgroup><col class=\"done\"/><col class=\"order\"/><col class=\"no\"/><col class=\"name\"/><col class=\"enter\"/><col class=\"unit\"/>{(read ? "<col class=\"before\"/>" : "")}<col class=\"before\"/><col class=\"found\"/><col/></colgroup>\n");

@@ -14,7 +14,7 @@ public sealed class HostileProfileTests
     [Property(MaxTest = 400)]
     public void A_profile_with_a_word_exchanged_is_read_or_refused(int seed) => Try(Mangled(new Random(seed)));
 
-    /// <summary>With RUNUP_LONG about ten minutes' worth.</summary>
+    /// <summary>With RUNUP_LONG for some minutes.</summary>
     [Fact]
     public void Many_mangled_profiles_are_read_or_refused()
     {
