@@ -23,7 +23,7 @@ internal static class AnyMake
     private static readonly Setting[] Losses = [Setting.PhaseLoss, Setting.OutputPhaseLoss, Setting.EarthFault];
 
     /// <summary>What others are counted with; every make has it.</summary>
-    internal static IReadOnlyList<Setting> CountedWith { get; } = 
+    internal static IReadOnlyList<Setting> CountedWith { get; } =
     [
         Setting.MotorRatedCurrent, Setting.MotorRatedVoltage, Setting.MotorRatedFrequency, Setting.MotorRatedSpeed, Setting.MotorPoleCount, Setting.BaseFrequency, Setting.MaximumFrequency,
     ];
