@@ -3,8 +3,11 @@
 #
 #   bench/engine/run.sh [--json] [--rounds N]
 #
-# Case a: motor of 50 hp and its machine on a V/f ramp, 3 s. Cases b (with control) and c (with DC bus and chopper) have no peer yet.
-# Needs Debian's gcc, libc6-dev and libsundials-dev, and the .NET 10 SDK; it installs nothing.
+# Case a: motor of 50 hp and its machine on a V/f ramp, 3 s. Case b: the same motor on a drive with its control and DC bus, start at the current limit and stop by
+# overvoltage control, 3.6 s. Case c: with a braking chopper on a stiff bus. The control of b and c is sampled each millisecond, for every method alike.
+# CVODE: the quicker of BDF and Adams, each with its own first step or the one before it as a hint. C: the quicker of Dormand-Prince and Runge-Kutta.
+# All times are processor time of the process, in microseconds; those of many members over the number of processors. SciPy and Octave: case a.
+# Needs Debian's gcc, libc6-dev and libsundials-dev, and the .NET 10 SDK; python3-scipy and octave where they are there; it installs nothing.
 set -euo pipefail
 cd "$(dirname "$0")/../.."
 json=false rounds=3
@@ -12,43 +15,97 @@ while [ $# -gt 0 ]; do
   case "$1" in
     --json) json=true ;;
     --rounds) rounds=$2; shift ;;
-    *) sed -n '2,7s/^# \{0,1\}//p' "$0" >&2; exit 2 ;;
+    *) sed -n '2,11s/^# \{0,1\}//p' "$0" >&2; exit 2 ;;
   esac
   shift
 done
 if ! command -v gcc >/dev/null || ! echo '#include <cvode/cvode.h>' | gcc -E - >/dev/null 2>&1; then
   echo "needs a C compiler and SUNDIALS: apt-get install gcc libc6-dev libsundials-dev" >&2; exit 3
 fi
+export DOTNET_TieredPGO=0
 out=artifacts/bench-engine
 mkdir -p "$out"
-gcc -O3 -march=native -Wall -o "$out/ramp" bench/engine/ramp.c \
-  -lsundials_cvode -lsundials_nvecserial -lsundials_sunmatrixdense -lsundials_sunlinsoldense -lm
+for peer in ramp drive; do
+  gcc -O3 -march=native -Wall -o "$out/$peer" "bench/engine/$peer.c" \
+    -lsundials_cvode -lsundials_nvecserial -lsundials_sunmatrixdense -lsundials_sunlinsoldense -lm
+done
 dotnet build -c Release -v q -nologo bench/engine/ours/Runup.Bench.Engine.csproj >"$out/build.log" 2>&1 || { cat "$out/build.log" >&2; exit 1; }
 ours=artifacts/bin/Runup.Bench.Engine/release/Runup.Bench.Engine
-"$ours" points a | "$out/ramp" check >"$out/error"
-: >"$out/peers"; : >"$out/ours"
-for _ in $(seq "$rounds"); do
-  "$out/ramp" >>"$out/peers" 2>/dev/null
-  "$ours" time a >>"$out/ours"
+peer() { # CASE [check]
+  if [ "$1" = a ]; then
+    if [ $# -gt 1 ]; then "$out/ramp" check <"$out/points.a"; else "$out/ramp" 2>/dev/null; fi
+  elif [ $# -gt 1 ]; then "$out/drive" check "$out/points.$1" <"$out/figures.$1"
+  else "$out/drive" <"$out/figures.$1" 2>/dev/null; fi
+}
+for case in a b c; do
+  [ "$case" = a ] || "$ours" figures "$case" >"$out/figures.$case"
+  "$ours" points "$case" >"$out/points.$case"
+  peer "$case" check >"$out/error.$case"
+  : >"$out/peers.$case"; : >"$out/ours.$case"
 done
+# One kind after the other in each round, so that what else the machine does meets all of them.
+for _ in $(seq "$rounds"); do
+  for case in a b c; do
+    peer "$case" >>"$out/peers.$case"
+    "$ours" time "$case" >>"$out/ours.$case"
+  done
+done
+drives=$("$ours" drives)
+: >"$out/scipy"; : >"$out/octave"
+for python in /usr/bin/python3 python3; do
+  if [ ! -s "$out/scipy" ] && "$python" -c 'import scipy' 2>/dev/null; then "$python" bench/engine/ramp.py >"$out/scipy"; fi
+done
+if command -v octave-cli >/dev/null; then octave-cli --quiet bench/engine/ramp.m >"$out/octave" 2>/dev/null; fi
+
 machine=$(sed -n 's/^model name[^:]*: *//p' /proc/cpuinfo | head -n 1)
-median() { sort -g | awk '{ v[NR] = $1 } END { print v[int((NR + 1) / 2)] }'; }
-single=$(awk '{print $1}' "$out/ours" | median) member=$(awk '{print $2}' "$out/ours" | median) lane=$(awk '{print $3}' "$out/ours" | median)
-bdf=$(awk '/^cvode bdf/ {print $4}' "$out/peers" | median) adams=$(awk '/^cvode adams/ {print $4}' "$out/peers" | median)
-dp=$(awk '/^dp/ {print $3}' "$out/peers" | median) rk4=$(awk '/^rk4/ {print $3}' "$out/peers" | median)
-read -r speed_error current_error <"$out/error"
-awk -v json=$json -v single="$single" -v member="$member" -v lane="$lane" -v bdf="$bdf" -v adams="$adams" -v dp="$dp" -v rk4="$rk4" \
-  -v es="$speed_error" -v ea="$current_error" -v machine="$machine" -v cores="$(nproc)" -v load="$(cut -d' ' -f1 /proc/loadavg)" 'BEGIN {
-  cvode = bdf < adams ? bdf : adams; c = dp < rk4 ? dp : rk4
-  if (json == "true") {
-    printf "{\"machine\": \"%s\", \"cores\": %d, \"load\": %s, \"a\": {\"ours_us\": %s, \"batch_member_us\": %s, \"member_us_one_core\": %s, \"cvode_us\": %s, \"c_us\": %s, ", machine, cores, load, single, member, lane, cvode, c
-    printf "\"speed_error_rad_per_s\": %s, \"current_error_A\": %s, \"ratio_cvode\": %.1f, \"ratio_c\": %.2f, \"ratio_cvode_member\": %.0f}, \"b\": null, \"c\": null}\n", es, ea, cvode / single, single / c, cvode / member
-  } else {
-    printf "%s, %d cores, load %s\n\ncase a, V/f ramp of a 50 hp motor, 3 s            us    CVODE over it\n", machine, cores, load
-    printf "CVODE, BDF                               %10.1f\nCVODE, Adams                             %10.1f\n", bdf, adams
-    printf "C, Dormand-Prince                        %10.1f  %10.1f\nC, Runge-Kutta                           %10.1f  %10.1f\n", dp, cvode / dp, rk4, cvode / rk4
-    printf "Runup, one simulation                    %10.1f  %10.1f   (%.2f times the best C)\n", single, cvode / single, single / c
-    printf "Runup, a member of 1024, all cores       %10.2f  %10.0f\nRunup, a member of 8, one core           %10.2f  %10.0f\n", member, cvode / member, lane, cvode / lane
-    printf "largest error of Runup: %s rad/s, %s A (allowed 0.01 and 0.1)\n", es, ea
-  }
-}'
+median() { sort -g | awk '{ v[NR] = $1 } END { if (NR) print v[int((NR + 1) / 2)]; else print "null" }'; }
+# Of a method: the time stands third from the end of the line that begins with its name.
+of() { awk -v name="$2" 'index($0, name " ") == 1 { print $(NF - 2) }' "$out/peers.$1" | median; }
+setting() { awk -v name="$2" 'index($0, name " ") == 1 { last = $(NF - 3) } END { print last }' "$out/peers.$1"; }
+least() { sort -g | head -n 1; }
+ratio() { awk -v x="$1" -v y="$2" -v d="$3" 'BEGIN { printf "%.*f", d, x / y }'; }
+figures() { # CASE: sets the variables of a case
+  single=$(awk '{print $1}' "$out/ours.$1" | median) member=$(awk '{print $2}' "$out/ours.$1" | median) lane=$(awk '{print $3}' "$out/ours.$1" | median)
+  cvode=$(for m in "cvode bdf" "cvode adams" "cvode bdf-hint" "cvode adams-hint"; do of "$1" "$m"; done | grep -v null | least)
+  c=$(for m in dp rk4; do of "$1" "$m"; done | least)
+  read -r speed_error current_error <"$out/error.$1"
+}
+if $json; then
+  printf '{"machine": "%s", "cores": %d, "load": %s' "$machine" "$(nproc)" "$(cut -d' ' -f1 /proc/loadavg)"
+  for case in a b c; do
+    figures "$case"
+    printf ', "%s": {"ours_us": %s, "batch_member_us": %s, "member_us_one_core": %s, "cvode_us": %s, "c_us": %s, "speed_error_rad_per_s": %s, "current_error_A": %s, ' \
+      "$case" "$single" "$member" "$lane" "$cvode" "$c" "$speed_error" "$current_error"
+    printf '"ratio_cvode": %s, "ratio_c": %s, "ratio_cvode_member": %s}' "$(ratio "$cvode" "$single" 1)" "$(ratio "$single" "$c" 2)" "$(ratio "$cvode" "$member" 0)"
+  done
+  printf ', "scipy_us": %s, "octave_us": %s, "drives_200_core_share": %s}\n' "$(awk '{print $2}' "$out/scipy" | median)" "$(awk '{print $2}' "$out/octave" | median)" "$drives"
+  exit 0
+fi
+printf '%s, %d cores, load %s; processor time\n' "$machine" "$(nproc)" "$(cut -d' ' -f1 /proc/loadavg)"
+for case in a b c; do
+  figures "$case"
+  case $case in
+    a) what="V/f ramp of a 50 hp motor, 3 s" ;;
+    b) what="drive with control and DC bus, 3.6 s" ;;
+    c) what="the same with chopper, stiff bus, 3.6 s" ;;
+  esac
+  printf '\ncase %s, %-42s %12s  CVODE over it   setting\n' "$case" "$what" us
+  for method in "cvode bdf" "cvode adams" "cvode bdf-hint" "cvode adams-hint" dp rk4; do
+    us=$(of "$case" "$method")
+    [ "$us" = null ] || printf '  %-48s %12.1f  %13s   %s\n' "$method" "$us" "$(ratio "$cvode" "$us" 1)" "$(setting "$case" "$method")"
+  done
+  printf '  %-48s %12.1f  %13s   %s times the best C\n' "Runup, one simulation" "$single" "$(ratio "$cvode" "$single" 1)" "$(ratio "$single" "$c" 2)"
+  printf '  %-48s %12.2f  %13s\n  %-48s %12.2f  %13s\n' "Runup, a member of 1024, all cores" "$member" "$(ratio "$cvode" "$member" 0)" "Runup, a member of 8, one core" "$lane" "$(ratio "$cvode" "$lane" 0)"
+  printf '  largest error of Runup: %s rad/s, %s A (allowed 0.01 and 0.1)\n' "$speed_error" "$current_error"
+  if [ "$case" = a ]; then
+    for other in scipy octave; do
+      if [ -s "$out/$other" ]; then
+        us=$(awk '{print $2}' "$out/$other" | median)
+        printf '  %-48s %12.0f  %13s   Runup is %s times as fast\n' "$([ $other = scipy ] && echo "SciPy, LSODA" || echo "Octave, ode45")" "$us" "$(ratio "$cvode" "$us" 3)" "$(ratio "$us" "$single" 0)"
+      else
+        printf '  %s is not installed: skipped\n' "$([ $other = scipy ] && echo "SciPy (python3-scipy)" || echo "Octave (octave)")"
+      fi
+    done
+  fi
+done
+printf '\n200 simulated drives at 1 kHz: %s of one core\n' "$(awk -v s="$drives" 'BEGIN { printf "%.1f %%", 100 * s }')"

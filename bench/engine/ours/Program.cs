@@ -1,13 +1,25 @@
 using System.Globalization;
 using Runup.Bench.Engine;
 
-// points CASE: the run's points for comparison; time CASE: "single member" in microseconds.
+// points CASE: the run's points for comparison; show CASE: what happens in it; figures CASE: for the peer; time CASE: "single member lane" in microseconds; drives: simulated drives.
 return args switch
 {
     ["points", "a"] => Print(RampCase.Points()),
-    ["time", "a"] => Print([string.Create(CultureInfo.InvariantCulture, $"{RampCase.SingleUs():f3} {RampCase.MemberUs(1024):f4} {RampCase.LaneUs():f4}")]),
+    ["points", "b"] => Print(DriveCase.B.Points()),
+    ["points", "c"] => Print(DriveCase.C.Points()),
+    ["show", "b"] => Print(DriveCase.B.Shown()),
+    ["show", "c"] => Print(DriveCase.C.Shown()),
+    ["figures", "b"] => Print(DriveCase.B.Figures()),
+    ["figures", "c"] => Print(DriveCase.C.Figures()),
+    ["time", "a"] => Times(RampCase.SingleUs(), RampCase.MemberUs(1024), RampCase.LaneUs()),
+    ["time", "b"] => Times(DriveCase.B.SingleUs(), DriveCase.B.MemberUs(1024), DriveCase.B.LaneUs()),
+    ["time", "c"] => Times(DriveCase.C.SingleUs(), DriveCase.C.MemberUs(1024), DriveCase.C.LaneUs()),
+    ["drives"] => Print(ManyDrives.Seconds()),
     _ => Usage(),
 };
+
+static int Times(double singleUs, double memberUs, double laneUs) =>
+    Print([string.Create(CultureInfo.InvariantCulture, $"{singleUs:f3} {memberUs:f4} {laneUs:f4}")]);
 
 static int Print(IEnumerable<string> lines)
 {
@@ -21,6 +33,6 @@ static int Print(IEnumerable<string> lines)
 
 static int Usage()
 {
-    Console.Error.WriteLine("points|time|figures a|b|c, or drives");
+    Console.Error.WriteLine("points|show|figures|time a|b|c, or drives");
     return 2;
 }

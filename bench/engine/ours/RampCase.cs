@@ -11,7 +11,7 @@ namespace Runup.Bench.Engine;
 /// <summary>Case (a): plant and V/f ramp alone, 0 to 60 Hz in 2 s and 1 s there; the figures stand in engine.c too.</summary>
 internal static class RampCase
 {
-    private static readonly EquivalentCircuit Motor = new()
+    internal static readonly EquivalentCircuit Motor = new()
     {
         StatorResistance = Resistance.FromOhms(0.087),
         StatorLeakage = Reactance.FromOhms(0.302),
@@ -23,7 +23,7 @@ internal static class RampCase
         Poles = PoleCount.FromPoles(4),
     };
 
-    private static readonly DrivenMachine Machine = new()
+    internal static readonly DrivenMachine Machine = new()
     {
         Load = new LoadCurve.Quadratic(Torque.FromNewtonMetres(198), ShaftSpeed.FromRpm(1705)),
         MachineInertia = default,
@@ -77,7 +77,7 @@ internal static class RampCase
         var motors = Enumerable.Range(0, members)
             .Select(i => Motor with { RotorResistance = Resistance.FromOhms(0.228 * (0.8 + (0.4 * i / members))) }).ToArray();
         var groups = motors.Chunk(Eight.Count).Select(New<Eight>).ToArray();
-        return Timing.MedianUs(() => Parallel.ForEach(groups, Go)) / members;
+        return Timing.MedianUs(() => Parallel.ForEach(groups, Go)) / members / Environment.ProcessorCount;
     }
 
     /// <summary>Microseconds a member of one group of eight on one processor.</summary>

@@ -18,7 +18,7 @@ internal sealed class DrivePlant<T> : IDrivePlant<T>
     private const double MostAngleInStep = 0.5;
 
     // Of the idle bus: by so much the stages of a long step may fall apart. Beyond it a rectifier begins or ends to conduct within the step.
-    private const double MostRoughness = 2e-4;
+    private const double MostRoughness = 5e-5;
 
     private readonly IReadOnlyList<EquivalentCircuit> motors;
     private readonly DriveFigures figures;
@@ -151,14 +151,56 @@ internal sealed class DrivePlant<T> : IDrivePlant<T>
         {
             SwitchChopper(chopperEnabled, some);
             rates.Shaft.FollowTables(states.X5);
-            var resistor = T.Choose(some, (0.5 * stepS) * resistorS, default);
-            reading.ResistorJ += resistor * states.X6 * states.X6;
+            var (begun, directions) = (states, rates.Direction);
             ShaftMotion.AdvanceSome<RungeKutta4<T>, DriveRates<T>, T>(default, ref rates, ref states, stepS, some);
-            reading.ResistorJ += resistor * states.X6 * states.X6;
+
+            // Where a shaft came to rest in the same short step, the chopper waits for its end.
+            var goesOn = LaneSet.Not(T.Less(default, T.Abs(rates.Direction - directions)));
+            var switches = T.And(T.And(some, goesOn), ChopperWouldSwitch(chopperEnabled, states.X6));
+            reading.ResistorJ += T.Choose(T.And(some, LaneSet.Not(switches)), (0.5 * stepS) * resistorS * ((begun.X6 * begun.X6) + (states.X6 * states.X6)), default);
+            if (T.Any(switches))
+            {
+                SwitchChopperWithin(stepS, begun, switches);
+            }
+
             reading.ChopperOn = T.Or(reading.ChopperOn, T.And(some, chopperOn));
             reading.LargestBusV = T.Max(reading.LargestBusV, T.Choose(some, states.X6, default));
             reading.LargestCurrentA = T.Max(reading.LargestCurrentA, T.Choose(some, OutputA(), default));
         }
+    }
+
+    // The bus is all but straight within a short step: where it crosses the level the chopper switches, and the rest of the step goes on from there.
+    [MethodImpl(MethodImplOptions.NoInlining)]
+    private void SwitchChopperWithin(double stepS, in SixStates<T> begun, T switches)
+    {
+        for (var lane = 0; lane < T.Count; lane++)
+        {
+            if (switches.IsSet(lane))
+            {
+                var own = LaneSet.Mask<T>(1u << lane);
+                var wasOn = chopperOn.IsSet(lane);
+                var levelV = wasOn ? figures.ChopperOffV : figures.ChopperOnV;
+                double beginV = begun.X6[lane], endV = states.X6[lane];
+                var untilS = stepS * Math.Clamp((levelV - beginV) / (endV - beginV), 0, 1);
+                var alone = begun;
+                ShaftMotion.AdvanceSome<RungeKutta4<T>, DriveRates<T>, T>(default, ref rates, ref alone, untilS, own);
+
+                // A second secant takes up what bend there is.
+                untilS = Math.Clamp(untilS * (levelV - beginV) / (alone.X6[lane] - beginV), 0, stepS);
+                alone = begun;
+                ShaftMotion.AdvanceSome<RungeKutta4<T>, DriveRates<T>, T>(default, ref rates, ref alone, untilS, own);
+                rates.Bus.ConductanceS = rates.Bus.ConductanceS.With(lane, figures.OwnConductance + (wasOn ? 0 : figures.ResistorConductance));
+                ShaftMotion.AdvanceSome<RungeKutta4<T>, DriveRates<T>, T>(default, ref rates, ref alone, stepS - untilS, own);
+                states.Put(lane, alone);
+                var (onS, otherV) = wasOn ? (untilS, beginV) : (stepS - untilS, alone.X6[lane]);
+                var tookJ = 0.5 * onS * figures.ResistorConductance * ((levelV * levelV) + (otherV * otherV));
+                reading.ResistorJ = reading.ResistorJ.With(lane, reading.ResistorJ[lane] + tookJ);
+                reading.LargestBusV = reading.LargestBusV.With(lane, Math.Max(reading.LargestBusV[lane], levelV));
+            }
+        }
+
+        chopperOn = T.Choose(switches, LaneSet.Not(chopperOn), chopperOn);
+        reading.ChopperOn = T.Or(reading.ChopperOn, T.And(switches, chopperOn));
     }
 
     private void Restore(T ranAway, in SixStates<T> before)
