@@ -69,15 +69,16 @@ internal sealed class ListingRead
 
     private ListedParameter Read(RowDraft draft, IReadOnlyList<ListedParameter> before)
     {
-        var (name, nameUnit) = Name(draft[ColumnRole.Name]);
-        var (choices, range) = Values(draft, before);
+        var named = NameCell.Read(draft[ColumnRole.Name]);
+        var (name, nameUnit) = Name(named.Name);
+        var (choices, range) = Values(draft, named, before);
         var preset = Default(draft, choices, range);
         var scale = Scale(draft, range, preset.Decimals);
         var unit = new[] { draft[ColumnRole.Unit] is { Length: > 0 } u ? UnitCell.Read(u) : null, range?.Unit, scale.Unit, nameUnit, preset.Unit, choices.Count == 0 ? headingUnit : null }.FirstOrDefault(t => !string.IsNullOrEmpty(t)) ?? "";
         if (nameUnit is not null && !string.Equals(unit, nameUnit, StringComparison.Ordinal))
         {
             // "Frequency to be avoided, second", in Hz: that is no unit.
-            name = string.Join(' ', NumberCell.Clean(draft[ColumnRole.Name]).Split([' ', '\n', '\t', '\r'], StringSplitOptions.RemoveEmptyEntries));
+            name = string.Join(' ', NumberCell.Clean(named.Name).Split([' ', '\n', '\t', '\r'], StringSplitOptions.RemoveEmptyEntries));
         }
 
         var type = TypeCell.Read(draft[ColumnRole.Type]);
@@ -120,7 +121,7 @@ internal sealed class ListingRead
         return comma > 0 && plain.Length - comma <= 8 && UnitCell.Read(plain[(comma + 1)..]) is { } behind ? (plain[..comma].Trim(), behind) : (plain, null);
     }
 
-    private (IReadOnlyList<NamedValue> Choices, RangeText? Range) Values(RowDraft draft, IReadOnlyList<ListedParameter> before)
+    private (IReadOnlyList<NamedValue> Choices, RangeText? Range) Values(RowDraft draft, NameCell name, IReadOnlyList<ListedParameter> before)
     {
         var limits = Limits(draft);
         IReadOnlyList<NamedValue> choices = draft.Beneath.Count > 0 ? [.. Beside(draft).Concat(draft.Beneath).DistinctBy(c => c.Raw)] : [];
@@ -129,6 +130,7 @@ internal sealed class ListingRead
             choices = choices.Count > 0 ? choices : ChoiceText.Read(draft[role]);
         }
 
+        choices = choices.Count > 0 ? choices : name.Choices;
         var text = draft[ColumnRole.Range];
         foreach (var role in (ColumnRole[])[ColumnRole.Choices, ColumnRole.Range])
         {

@@ -43,8 +43,20 @@ public static class VocabularyFile
         }
 
         var objects = (file.Group("objects")?.Map.Entries ?? []).Select(e => Object(e, problems)).OfType<TradeObject>().ToList();
+        var families = (file.Group("families")?.Map.Entries ?? []).ToDictionary(e => e.Key, e => Family(e, problems), StringComparer.Ordinal);
         file.Done();
-        return problems.Count == before ? new TradeVocabulary(words, meanings) { Objects = objects } : null;
+        return problems.Count == before ? new TradeVocabulary(words, meanings) { Objects = objects, Families = families } : null;
+    }
+
+    private static IReadOnlyList<Setting> Family(YamlEntry entry, Problems problems)
+    {
+        var names = Texts(entry.Value, problems);
+        foreach (var name in names.Where(n => Setting.Find(n) is null))
+        {
+            problems.Add(entry.Value.KeyPlace, entry.Value.KeyPath, $"there is no setting {Quote.Of(name)}", "a name of the vocabulary of settings would do");
+        }
+
+        return [.. names.Select(Setting.Find).OfType<Setting>()];
     }
 
     private static TradeObject? Object(YamlEntry entry, Problems problems)

@@ -14,7 +14,7 @@ internal sealed class MeaningEvidence(ListedParameter row, IReadOnlyList<List<Sp
         if (row.Access is ParameterAccess.ReadOnly != meaning.Of.IsReading && row.Access is not null)
         {
             // A list that marks access tells readings from settings for certain.
-            return meaning.Of.IsReading ? -2.5 : -7;
+            return meaning.Of.IsReading ? -4 : -7;
         }
 
         if (row.Access is ParameterAccess.Action or ParameterAccess.Command && meaning.Of.Setting is not null)

@@ -22,25 +22,30 @@ public sealed class MeaningScorer
 
     // Choices that no other parameter has, such as star and delta, are an offer even where the name says nothing.
     private const double ChoicesAlone = -0.3;
-    private const double AllAgree = 0.95;
+    private const double AllAgree = 0.8;
 
     // So much is a suggestion still worth below "something else": it is offered with the low certainty that it has.
     private const double Charity = 1.8;
 
     private readonly WordReader reader;
     private readonly List<KnownMeaning> meanings;
+    private readonly Dictionary<string, IReadOnlyList<KnownMeaning>> families;
+
+    // From here on a name says so clearly that it is something else that its neighbours do not matter.
+    private const double ClearlyElse = 1.5;
 
     /// <summary>Makes a scorer of a vocabulary.</summary>
     public MeaningScorer(TradeVocabulary vocabulary)
     {
         reader = new WordReader(vocabulary.Words);
         meanings = [.. vocabulary.Meanings.Select(m => new KnownMeaning(m, reader))];
+        families = vocabulary.Families.ToDictionary(f => f.Key, f => (IReadOnlyList<KnownMeaning>)[.. f.Value.Select(s => meanings.First(m => m.Of.Setting == s))], StringComparer.Ordinal);
     }
 
     /// <summary>One suggestion for each row, in their order.</summary>
     public IReadOnlyList<Suggestion> Suggest(IReadOnlyList<ListedParameter> rows) => SuggestNumbered(LetteredSeries.Numbered(rows));
 
-    private List<Suggestion> SuggestNumbered(IReadOnlyList<ListedParameter> rows)
+    private Suggestion[] SuggestNumbered(IReadOnlyList<ListedParameter> rows)
     {
         var scores = new double[rows.Count][];
         var phrases = new Phrase?[rows.Count][];
@@ -65,8 +70,16 @@ public sealed class MeaningScorer
 
         ShareRamps(rows, meaningOf);
         var totals = scores.Select(s => 1.0 + s.Sum(Math.Exp)).ToArray();
-        return [.. rows.Select((row, i) => meaningOf[i] < 0 ? Nothing(row, scores[i]) : Given(row, i, meaningOf, scores, totals, phrases[i][meaningOf[i]]))];
+        Suggestion[] suggestions = [.. rows.Select((row, i) => meaningOf[i] < 0 ? Nothing(row, scores[i]) : Given(row, i, meaningOf, scores, totals, phrases[i][meaningOf[i]]))];
+        new Neighbourhood(families, rows).Fill(suggestions, [.. rows.Select((row, i) => IsOpen(row, suggestions[i], elses[i]) ? Evidence(row) : null)]);
+        return suggestions;
     }
+
+    private bool IsOpen(ListedParameter row, Suggestion suggestion, double otherwise) =>
+        suggestion is { Setting: null, IsReading: false } && row.Access is not (ParameterAccess.Action or ParameterAccess.Command) && otherwise < ClearlyElse
+        && !reader.Read(row.Name).SelectMany(s => s.Readings).Any(r => reader.Spoils(r.Word));
+
+    private MeaningEvidence Evidence(ListedParameter row) => new(row, [.. row.Choices.Select(c => reader.Read(c.Label))]);
 
     /// <summary>Which of a setting's choices each choice of a row says; null where none is like it.</summary>
     public IReadOnlyList<string?> Counterparts(ListedParameter row, Setting setting)
@@ -79,7 +92,7 @@ public sealed class MeaningScorer
     {
         var name = new NameWords(row, reader);
         var remark = Remark(row);
-        var evidence = new MeaningEvidence(row, [.. row.Choices.Select(c => reader.Read(c.Label))]);
+        var evidence = Evidence(row);
         var scores = new double[meanings.Count];
         var phrases = new Phrase?[meanings.Count];
         for (var m = 0; m < scores.Length; m++)
@@ -97,8 +110,13 @@ public sealed class MeaningScorer
                 (score, phrase) = (found.Score - Remarked, there);
             }
 
-            phrases[m] = phrase ?? (meaning.Of.IsToldByChoices && evidence.Agrees(meaning) >= AllAgree ? meaning.First : null);
-            scores[m] = phrases[m] is null ? -20 : phrase is null ? ChoicesAlone : score + evidence.For(meaning);
+            scores[m] = phrase is null ? -20 : score + evidence.For(meaning);
+            if (scores[m] < ChoicesAlone && meaning.Of.IsToldByChoices && name.Counts(meaning.Of.Name) && evidence.Agrees(meaning) >= AllAgree)
+            {
+                (scores[m], phrase) = (ChoicesAlone, meaning.First);
+            }
+
+            phrases[m] = phrase;
         }
 
         return (scores, phrases);
@@ -177,7 +195,8 @@ public sealed class MeaningScorer
         }
 
         var certainty = claim * claim / (claim + rivals);
-        return new Suggestion(meaning.Of.Setting, Math.Round(Math.Clamp(certainty, 0.01, 0.99), 2), Why(row, meaning, phrase));
+        var why = scores[i][mine] is ChoicesAlone ? "its choices are those of it" : Why(row, meaning, phrase);
+        return new Suggestion(meaning.Of.Setting, Math.Round(Math.Clamp(certainty, 0.01, 0.99), 2), why);
     }
 
     private Suggestion Nothing(ListedParameter row, double[] scores)

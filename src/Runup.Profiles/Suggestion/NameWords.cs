@@ -45,6 +45,9 @@ internal sealed class NameWords
     /// <summary>Words of the name that make something else of what is said beside it: spoilers, and numbers from 2.</summary>
     internal IReadOnlyCollection<string> Strange { get; }
 
+    /// <summary>Whether the name has the number of a setting of several, such as digital-input-2; of a setting that stands alone, whether it has none from 2.</summary>
+    internal bool Counts(string setting) => char.IsAsciiDigit(setting[^1]) ? Own.Find(s => char.IsAsciiDigit(s.Text[0])) is { Text.Length: 1 } first && first.Text[0] == setting[^1] : !Own.Exists(s => s.Text is [>= '2' and <= '9']);
+
     /// <summary>Whether the name says any word of a phrase at all.</summary>
     internal bool SaysAnyOf(IReadOnlyList<(string Word, double Weight, bool Optional)> parts)
     {

@@ -8,6 +8,9 @@ namespace Runup.Profiles;
 /// <param name="Meanings">What a parameter may mean: settings, and what is easily taken for one.</param>
 public sealed record TradeVocabulary(IReadOnlyList<TradeWord> Words, IReadOnlyList<TradeMeaning> Meanings)
 {
+    /// <summary>Settings that tables keep together, by what they are called together.</summary>
+    public IReadOnlyDictionary<string, IReadOnlyList<Setting>> Families { get; init; } = new Dictionary<string, IReadOnlyList<Setting>>(StringComparer.Ordinal);
+
     /// <summary>Objects of open standards, whose unit and use need no table to say them.</summary>
     public IReadOnlyList<TradeObject> Objects { get; init; } = [];
 }

@@ -67,6 +67,15 @@ public sealed class TableTests
             """).Select(r => Reading.Shown(r)[^27..]).ShouldBe(["[0 Nothing, 1 Run, 2 Reset]", "[0 Nothing, 1 Run, 2 Reset]", "[0 Nothing, 1 Run, 2 Reset]", "[0 Nothing, 1 Run, 2 Reset]"]);
 
     [Fact]
+    public void Choices_may_stand_with_the_name() =>
+        Reading.Rows("""
+            ID;Description;Min;Max;Unit;Default
+            8;Winding (0 = star, 1 = delta);;;;0
+            9;Type of stop: 0 = coast, 1 = ramp (S-shaped);;;;1
+            10;Reset count (0 = none);0;10;;0
+            """).Select(r => $"{r.Name}: {Reading.Shown(r)}").ShouldBe(["Winding: ?..?  x? = 0 [0 star, 1 delta]", "Type of stop: ?..?  x? = 1 [0 coast, 1 ramp (S-shaped)]", "Reset count (0 = none): 0..10  x1 = 0 []"]);
+
+    [Fact]
     public void A_numbered_heading_is_no_choice_of_the_row_above_it() =>
         Reading.Rows("""
             Nr.   Designation             Setting range     Dim.   Works

@@ -20,6 +20,8 @@ public sealed class HandsTests
     [InlineData("crake.csv")]
     [InlineData("knot.xlsx")]
     [InlineData("phalarope.tsv")]
+    [InlineData("dotterel.csv")]
+    [InlineData("whimbrel.txt")]
     public void Meanings_are_suggested_on_tables_that_came_after_the_vocabulary(string table) => Hold(table);
 
     [Fact]
