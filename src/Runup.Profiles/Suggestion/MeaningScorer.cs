@@ -130,7 +130,8 @@ public sealed class MeaningScorer
             return (double.NegativeInfinity, null);
         }
 
-        var spoiled = name.HeadingSpoilers.Concat(beside).Distinct(StringComparer.Ordinal).Count(w => phrase.Parts.All(p => !string.Equals(p.Word, w, StringComparison.Ordinal)));
+        // What the label says to the contrary weighs twice what a heading does.
+        var spoiled = name.HeadingSpoilers.Concat(beside).Concat(beside).Count(w => phrase.Parts.All(p => !string.Equals(p.Word, w, StringComparison.Ordinal)));
         return ((SlopeOfLikeness * likeness) + (WorthOfWords * said) - Threshold - (spoiled * SpoiledHeading), phrase);
     }
 

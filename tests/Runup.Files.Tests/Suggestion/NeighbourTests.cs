@@ -2,7 +2,7 @@ using Runup.Files.Tests.Listings;
 
 namespace Runup.Files.Tests.Suggestion;
 
-/// <summary>A row that no name tells is offered by what stands around it, never with certainty; choices that no other parameter has tell it alone.</summary>
+/// <summary>A row that no name tells is offered by what stands around it; choices that no other parameter has tell it alone; a remark is a name, too.</summary>
 public sealed class NeighbourTests
 {
     private const string Nameplate = """
@@ -28,7 +28,7 @@ public sealed class NeighbourTests
     [InlineData("0 = 9600, 1 = 19200, 2 = 38400", "baud-rate")]
     [InlineData("0 = off, 1 = on", "-")]
     public void Choices_that_no_other_parameter_has_tell_a_setting(string choices, string expected) =>
-        Offered($"No.;Name;Range;Unit;Default\n1;Wibble;\"{choices}\";;0\n2;Wobble;0 - 5;;0\n3;Wubble;0 - 5;;0\n", 0).Split(' ')[0].ShouldBe(expected);
+        Offered($"No.;Name;Range;Unit;Default\n1;Wibble;\"{choices}\";;0\n2;Wobble;0 - 5;;0\n3;Wubble;0 - 5;;0\n", 0).ShouldMatch($"^{expected} 0(?:\\.[0-7]\\d*)? ");
 
     [Fact]
     public void A_remark_names_what_the_label_does_not() =>
@@ -36,12 +36,11 @@ public sealed class NeighbourTests
 
     [Fact]
     public void A_remark_does_not_hide_that_the_label_says_something_else() =>
-        Offered("No.;Name;Range;Unit;Default;Remarks\n1;Jog;0.1 - 60.0;s;5.0;acceleration time\n2;Wobble;0 - 5;;0;\n", 0).ShouldStartWith("- 0");
+        Offered("No.;Name;Range;Unit;Default;Remarks\n1;Jog;0.1 - 60.0;s;5.0;acceleration time\n2;Wobble;0 - 5;;0;\n", 0).ShouldNotStartWith("acceleration-time");
 
     private static string Offered(string table, int row)
     {
         var suggestion = Bars.Scorer.Suggest(Reading.Rows(table))[row];
-        suggestion.Certainty.ShouldBeLessThan(Runup.Profiles.Suggestion.High);
         return string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{suggestion.Setting?.Name ?? "-"} {suggestion.Certainty} {suggestion.Reason}");
     }
 }
