@@ -8,12 +8,14 @@ namespace Runup.SimulatedDrive;
 /// <param name="size">Its size.</param>
 public sealed class DriveMemory(DriveProfile profile, DriveSize size)
 {
+    private readonly IReadOnlyList<Parameter> waiting = [.. profile.Parameters.Where(p => p.NeedsRestart)];
     private ParameterValues kept = ParameterValues.Defaults(profile, size);
+    private ParameterValues atPowerOn = ParameterValues.Defaults(profile, size);
 
-    /// <summary>The values at work.</summary>
+    /// <summary>The values as they are read back.</summary>
     public ParameterValues Values { get; private set; } = ParameterValues.Defaults(profile, size);
 
-    /// <summary>The make-independent settings that the values at work mean.</summary>
+    /// <summary>The make-independent settings that the values at work mean: of what acts only after off and on, the values that power returned to.</summary>
     public SettingSet Settings { get; private set; } = SettingsReader.Read(profile, size, ParameterValues.Defaults(profile, size));
 
     /// <summary>Takes a value at work; whether it may was asked before.</summary>
@@ -34,12 +36,16 @@ public sealed class DriveMemory(DriveProfile profile, DriveSize size)
             select KeyValuePair.Create(parameter.Number, Values[parameter.Number]!.Value)));
 
     /// <summary>Power returns: what was not kept is lost.</summary>
-    public void LosePower() => Use(kept);
+    public void LosePower()
+    {
+        atPowerOn = kept;
+        Use(kept);
+    }
 
     /// <summary>Puts values to work.</summary>
     internal void Use(ParameterValues values)
     {
         Values = values;
-        Settings = SettingsReader.Read(profile, size, values);
+        Settings = SettingsReader.Read(profile, size, waiting.Aggregate(values, (at, p) => at.With(p.Number, atPowerOn[p.Number]!.Value)));
     }
 }

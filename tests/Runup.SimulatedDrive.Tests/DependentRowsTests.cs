@@ -43,6 +43,19 @@ public sealed class DependentRowsTests
         (memory.Settings.Choice(Setting.PhaseLoss), memory.Settings.Choice(Setting.OutputPhaseLoss), memory.Settings.Choice(Setting.EarthFault)).ShouldBe(("off", "trip", "warn"));
     }
 
+    [Fact]
+    public void What_needs_a_restart_is_read_back_at_once_and_acts_after_off_and_on()
+    {
+        var size = Profile.FindSize("7.5-400")!;
+        var memory = new DriveMemory(Profile, size);
+        var before = memory.Settings.Number(Setting.StationAddress);
+        memory.Take(Profile.Find("250")!, 17);
+        (memory.Values["250"], memory.Settings.Number(Setting.StationAddress)).ShouldBe((17, before));
+        memory.Keep();
+        memory.LosePower();
+        (memory.Values["250"], memory.Settings.Number(Setting.StationAddress)).ShouldBe((17, 17));
+    }
+
     private static VirtualDrive Drive() => Bench.Drive(Profile, "7.5-400", Bench.Plate, Bench.Pump, 400);
 
     private static DriveProfile Changed()
