@@ -22,6 +22,10 @@ public static class EntryOrder
     public static bool ChoosesUnits(DriveProfile profile, Parameter parameter) =>
         profile.Parameters.Any(p => string.Equals(UnitChosenBy(p), parameter.Number, StringComparison.Ordinal));
 
+    /// <summary>The parameters that show something else once this one has a new value: those that stand in the unit that it chooses, and those that it resets.</summary>
+    public static IEnumerable<Parameter> MovedBy(DriveProfile profile, Parameter parameter) =>
+        profile.Parameters.Where(p => p.IsKept && string.Equals(UnitChosenBy(p), parameter.Number, StringComparison.Ordinal)).Union(profile.SetBy(parameter));
+
     /// <summary>All parameters of a profile in the order of entry.</summary>
     public static IReadOnlyList<Parameter> Of(DriveProfile profile) => Sorted(profile).Order;
 

@@ -135,7 +135,7 @@ internal sealed class BenchDrive(TimeProvider time)
             Held = Held.With("104", (long)Math.Round(kilowatts / (taken == 1 ? 0.7457 : 1)));
         }
 
-        Held = Held.With(number, taken);
+        Held = profile.Written(BenchMake.Of(number), taken, BenchMake.Size, Held);
     }
 
     internal void Store() => Kept = ForgetsAtPowerOff ? Kept : Held;

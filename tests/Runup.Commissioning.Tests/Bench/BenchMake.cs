@@ -62,7 +62,11 @@ internal static class BenchMake
             },
             Number("105", "Motor voltage", "V", 1, 100, 500, 230, Setting.MotorRatedVoltage),
             Number("106", "Motor current", "A", 0.1m, 1, 2000, 100, Setting.MotorRatedCurrent),
-            OneOf("131", "Motor output stated in", [Setting.PowerUnit], ["kW"], ["hp"]),
+            Number("108", "Motor cos phi", "", 0.01m, 30, 100, 80, Setting.MotorPowerFactor) with
+            {
+                DefaultFrom = new Dependent.ByChoice("131", new Dictionary<long, long> { [0] = 80, [1] = 84 }),
+            },
+            OneOf("131", "Motor output stated in", [Setting.PowerUnit], ["kW"], ["hp"]) with { Resets = true },
             Number("150", "Frequency at full voltage", "Hz", 0.1m, 100, 4000, 600, Setting.BaseFrequency),
             Number("151", "Highest frequency", "Hz", 0.1m, 100, 4000, 600, Setting.MaximumFrequency),
             Number("152", "Lowest frequency", "Hz", 0.1m, 0, 4000, 0, Setting.MinimumFrequency),

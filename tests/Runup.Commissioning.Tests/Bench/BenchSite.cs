@@ -28,7 +28,7 @@ internal sealed class BenchSite : IDriveLinks
         .With(Setting.AccelerationTime, 8).With(Setting.DecelerationTime, 12)
         .With(Setting.BusTimeout, 2).With(Setting.BusLossAction, "ramp")
         .With(Setting.RunCommandSource, "terminals").With(Setting.PermittedDirection, "forward").With(Setting.FrequencyReferenceSource, "analogue-1")
-        .With(Setting.RestartAfterPowerLoss, "on");
+        .With(Setting.RestartAfterPowerLoss, "on").With(Setting.MotorPowerFactor, 0.8);
 
     internal FakeTimeProvider Time { get; } = new() { AutoAdvanceAmount = TimeSpan.Zero };
 

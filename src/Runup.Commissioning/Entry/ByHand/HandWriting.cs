@@ -80,7 +80,7 @@ internal sealed class HandWriting(EntryTask task, EntryBook book, HandLook look,
         await records.Append(task.Tag, new RecordBody.WriteEnded(line.Number, outcome.Name, held, why, look.Person.Name), CancellationToken.None);
     }
 
-    // With another unit the digits of others mean something else: what they showed before says nothing now.
+    // With another unit the digits of others mean something else, and what is set to its factory value is not what it was: what they showed before says nothing now.
     private async Task Forget(EntryLine line, long? held)
     {
         if (book.Held(line.Number) == held)
@@ -88,10 +88,11 @@ internal sealed class HandWriting(EntryTask task, EntryBook book, HandLook look,
             return;
         }
 
-        foreach (var parameter in task.Profile.Parameters.Where(p => p.IsKept && EntryOrder.UnitChosenBy(p) == line.Number && book.Held(p.Number) is not null))
+        foreach (var parameter in EntryOrder.MovedBy(task.Profile, line.Parameter).Where(p => book.Held(p.Number) is not null))
         {
+            var why = EntryOrder.UnitChosenBy(parameter) == line.Number ? $"its unit changed with {line.Number}" : $"{line.Number} set it to its factory value";
             book.Read(parameter.Number, null);
-            await records.Append(task.Tag, new RecordBody.ParameterSeen(Moments.AfterWrite, parameter.Number, null, look.Person.Name, $"its unit changed with {line.Number}"), CancellationToken.None);
+            await records.Append(task.Tag, new RecordBody.ParameterSeen(Moments.AfterWrite, parameter.Number, null, look.Person.Name, why), CancellationToken.None);
         }
     }
 
