@@ -14,6 +14,7 @@ return args switch
     ["time", "a"] => Times(RampCase.SingleUs(), RampCase.MemberUs(1024), RampCase.LaneUs()),
     ["time", "b"] => Times(DriveCase.B.SingleUs(), DriveCase.B.MemberUs(1024), DriveCase.B.LaneUs()),
     ["time", "c"] => Times(DriveCase.C.SingleUs(), DriveCase.C.MemberUs(1024), DriveCase.C.LaneUs()),
+    ["lane", "b"] => Times(0, 0, DriveCase.B.LaneUs()),
     ["drives"] => Print(ManyDrives.Seconds()),
     _ => Usage(),
 };

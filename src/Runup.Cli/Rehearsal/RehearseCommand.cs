@@ -45,9 +45,12 @@ internal sealed class RehearseCommand : Command<RehearseCommand.Settings>
         _ => throw new InvalidOperationException("The set of outcomes is closed."),
     };
 
-    private static EnsembleResult Ensemble(LoadedJob job, SettingsPlan plan, RehearsalResult middle, CancellationToken cancellation) =>
-        JobEnsembleRehearsal.Of(job.Context, plan, job.Profile, job.Size, middle, MotorEnsemble.DefaultSize, cancellation: cancellation)?.Ensemble
-        ?? throw new Complaint(ExitStatus.BadInput, $"{job.Path}:1:1 (file): no ensemble of motors fits the plate; `runup rehearse {job.Path}` without --ensemble would do");
+    private static EnsembleResult Ensemble(LoadedJob job, SettingsPlan plan, RehearsalResult middle, CancellationToken cancellation)
+    {
+        using var progress = WorkProgress.Of($"{job.Job.Tag}, {MotorEnsemble.DefaultSize} motors");
+        return JobEnsembleRehearsal.Of(job.Context, plan, job.Profile, job.Size, middle, MotorEnsemble.DefaultSize, progress, cancellation)?.Ensemble
+            ?? throw new Complaint(ExitStatus.BadInput, $"{job.Path}:1:1 (file): no ensemble of motors fits the plate; `runup rehearse {job.Path}` without --ensemble would do");
+    }
 
     private static void Write(RehearsalResult result, EnsembleResult? ensemble) => JsonOut.Write(json =>
     {

@@ -212,6 +212,7 @@ internal sealed class DriveControl<T>
     }
 
     // A quick stop is not rounded, nor is what holds the bus.
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private (T Up, T Down)? Rounding()
     {
         if (figures.Settings.SCurve.Seconds <= 0)
@@ -251,6 +252,7 @@ internal sealed class DriveControl<T>
         return voltage;
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private OutputVoltage<T> ByVoltsPerHertz(in Measurement<T> measured)
     {
         slip.Sample(measured);

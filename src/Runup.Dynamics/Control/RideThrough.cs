@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using Runup.Dynamics.Lanes;
 
 namespace Runup.Dynamics.Control;
@@ -54,6 +55,7 @@ internal sealed class RideThrough<T>
     }
 
     /// <summary>The rates of rise and fall, in Hz/s; where it holds the bus, its own.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     internal (T Rise, T Fall) Rates(in Measurement<T> measured, T frequencyHz, T riseHzPerS, T fallHzPerS)
     {
         if (!figures.Settings.UndervoltageRideThrough || levelV == 0)

@@ -284,7 +284,7 @@ internal sealed class DrivePlant<T> : IDrivePlant<T>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private MachineCurrents<T> Currents() => rates.Machine.Currents(rates.Share, states.X1, states.X2, states.X3, states.X4);
 
-    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private void Read()
     {
         var i = Currents();

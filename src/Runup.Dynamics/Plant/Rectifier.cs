@@ -95,6 +95,7 @@ internal readonly struct Rectifier
 
     /// <summary>Ripple of the bus, peak to peak, in V: so much of what the mean current would discharge between two pulses.</summary>
     /// <remarks>A share of 0.25 of six pulses and 0.7 of two, by ngspice from 1 to 5 % source reactance (data/cases/dynamics): an estimate within a factor of two.</remarks>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     internal T RippleV<T>(T busV, double busF, double supplyHz)
         where T : struct, ILanes<T> =>
         Mode == RectifierMode.Conducting ? ((pulsesInPeriod == 6 ? 0.25 : 0.7) / (pulsesInPeriod * supplyHz * busF)) * CurrentA(busV) : default;
