@@ -1,6 +1,7 @@
 using Runup.Commissioning.Checks;
 using Runup.Commissioning.Plan;
 using Runup.Commissioning.Sheet;
+using Runup.Profiles;
 using Runup.Reports.Sheets;
 using Runup.Reports.Tests.Example;
 
@@ -17,6 +18,18 @@ public sealed class SheetPageTests
         rows.Count.ShouldBe(Pump().Entries.Count);
         rows.ShouldContain(r => r.SequenceEqual(new[] { "", "1", "105", "Motor voltage", "400", "V", "same", "", "line to line, the delta column" }));
         rows.ShouldAllBe(r => r.Count == 9 && r[0].Length == 0 && r[7].Length == 0);
+    }
+
+    [Fact]
+    public void Of_a_drive_that_was_read_each_line_shows_what_was_found_beside_the_factorys()
+    {
+        var found = new SheetFound(ParameterValues.Defaults(ExampleDrive.Tern, ExampleDrive.Size).With("105", 380).With("372", 3), new DateTimeOffset(2026, 2, 28, 9, 30, 0, TimeSpan.Zero));
+        var page = PlainText.Parse(Page(Pump(found)));
+        var rows = page.Descendants("tbody").SelectMany(b => b.Elements("tr")).Where(r => r.Elements("td").Any()).Select(r => r.Elements("td").Select(d => d.Value).ToList()).ToList();
+        rows.ShouldContain(r => r.SequenceEqual(new[] { "", "1", "105", "Motor voltage", "400", "V", "380 V", "400 V", "", "line to line, the delta column" }));
+        rows.ShouldAllBe(r => r.Count == 10);
+        page.Value.ShouldContain("the drive was found as read on 2026-02-28 09:30");
+        page.Value.ShouldContain("Found otherwise than from the factory, and not decided by the job: 372.");
     }
 
     [Fact]
@@ -57,7 +70,7 @@ public sealed class SheetPageTests
 
     private static string Page(SheetModel sheet) => SheetPage.Write(sheet);
 
-    private static SheetModel Pump()
+    private static SheetModel Pump(SheetFound? found = null)
     {
         var job = ExampleJob.Pump();
         return SheetModel.Of(
@@ -66,6 +79,7 @@ public sealed class SheetPageTests
             ExampleDrive.Tern,
             ExampleDrive.Size,
             SheetExtent.Decided,
-            new DateTimeOffset(2026, 3, 1, 12, 0, 0, TimeSpan.FromHours(2)));
+            new DateTimeOffset(2026, 3, 1, 12, 0, 0, TimeSpan.FromHours(2)),
+            found);
     }
 }
