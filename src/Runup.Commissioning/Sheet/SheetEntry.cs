@@ -50,8 +50,8 @@ public sealed record SheetEntry(SheetRow Row, IReadOnlyList<SheetMark> Marks, st
     /// <summary>Marks and reason in one cell.</summary>
     public string MarksAndWhy => Marks.Count == 0 ? Why : $"{string.Join(", ", Marks)}: {Why}";
 
-    internal static SheetEntry Of(SheetRow row, DriveProfile profile, string? effect = null) =>
-        new(row, [.. SheetMark.Of(row.Line, profile)], Reason(row, effect)) { Effect = effect };
+    internal static SheetEntry Of(SheetRow row, DriveProfile profile, IReadOnlyList<string> foundOtherwise, string? effect) =>
+        new(row, [.. SheetMark.Of(row.Line, profile, foundOtherwise)], Reason(row, effect)) { Effect = effect };
 
     private static string Reason(SheetRow row, string? effect) => row switch
     {

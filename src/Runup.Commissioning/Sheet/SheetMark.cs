@@ -8,7 +8,7 @@ namespace Runup.Commissioning.Sheet;
 public sealed record SheetMark(string Word, string About = "")
 {
     /// <summary>The marks of a line, the gravest first.</summary>
-    internal static IEnumerable<SheetMark> Of(SheetLine line, DriveProfile profile)
+    internal static IEnumerable<SheetMark> Of(SheetLine line, DriveProfile profile, IReadOnlyList<string> foundOtherwise)
     {
         if (line.Parameter is not { } parameter)
         {
@@ -39,6 +39,11 @@ public sealed record SheetMark(string Word, string About = "")
         if (parameter.Form is ParameterForm.Numeric { Unit: ParameterUnit.ChosenBy chosen })
         {
             yield return new("UNIT", $"as chosen in {chosen.Parameter}");
+        }
+
+        if (line.Settings.Count > 0 && EntryOrder.Before(profile, parameter).Intersect(foundOtherwise, StringComparer.Ordinal).ToList() is { Count: > 0 } grounds)
+        {
+            yield return new("RESTS ON", $"{string.Join(", ", grounds)}, worked out with the factory value and found otherwise");
         }
 
         if (line is { Settings.Count: 0, Before: { } before, Default: { } factory } && before.Raw != factory.Raw)

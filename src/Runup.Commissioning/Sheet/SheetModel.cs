@@ -90,8 +90,9 @@ public sealed record SheetModel
         Job job, SettingsPlan plan, DriveProfile profile, DriveSize size, SheetExtent extent, DateTimeOffset writtenAt, SheetFound? found = null, IReadOnlyDictionary<string, string>? effects = null)
     {
         var factory = ParameterValues.Defaults(profile, size);
+        IReadOnlyList<string> otherwise = found is null ? [] : Otherwise(plan, profile, size, found.Values);
         var lines = JobSheet.For(plan, profile, size, factory, extent, found?.Values)
-            .Select(row => SheetEntry.Of(row, profile, row.Line.Parameter is { } p ? effects?.GetValueOrDefault(p.Number) : null)).ToList();
+            .Select(row => SheetEntry.Of(row, profile, otherwise, row.Line.Parameter is { } p ? effects?.GetValueOrDefault(p.Number) : null)).ToList();
         return new()
         {
             Tag = job.Tag,
@@ -101,7 +102,7 @@ public sealed record SheetModel
             Extent = extent,
             Checksum = EntrySheet.From(Profiles.Sheet.For(profile, size, plan.Values, factory)).Sha256[..12],
             Found = found,
-            FoundOtherwise = found is null ? [] : Otherwise(plan, profile, size, found.Values),
+            FoundOtherwise = otherwise,
             Entries = [.. lines.Where(l => l.IsOffered)],
             Without = [.. lines.Where(l => !l.IsOffered)],
         };

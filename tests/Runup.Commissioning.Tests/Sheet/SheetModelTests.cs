@@ -142,6 +142,15 @@ public sealed class SheetModelTests
     }
 
     [Fact]
+    public void What_rests_on_a_row_that_the_job_leaves_alone_and_somebody_changed_says_so()
+    {
+        var found = new SheetFound(ParameterValues.Defaults(DemoFiles.Tern, Size).With("150", 870), DateTimeOffset.UnixEpoch);
+        var ramps = new SettingsPlan([.. Plan().Lines.Where(l => l.Setting == Setting.AccelerationTime)]);
+        var sheet = SheetModel.Of(DemoFiles.Job("swp-101.job.yaml"), ramps, DemoFiles.Tern, Size, SheetExtent.Decided, DateTimeOffset.UnixEpoch, found);
+        sheet.Entries.ShouldHaveSingleItem().Marks.Select(m => m.ToString()).ShouldBe(["RESTS ON 150, worked out with the factory value and found otherwise"]);
+    }
+
+    [Fact]
     public void A_word_on_the_display_has_no_unit() =>
         Pump(SheetExtent.Decided).Entries.Single(e => e.Line.Parameter!.Number == "157").Before.ShouldBe("as motor");
 

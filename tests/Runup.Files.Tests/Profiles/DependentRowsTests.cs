@@ -1,3 +1,4 @@
+using FsCheck.Xunit;
 using Runup.Files.Profiles;
 using Runup.Profiles;
 using Runup.Settings;
@@ -139,6 +140,29 @@ public sealed class DependentRowsTests
 
     [Fact]
     public void Losses_and_deratings_stand_in_the_rating() => One.Rating.Losses!.Value.Watts.ShouldBe(130);
+
+    [Property(MaxTest = 300)]
+    public void Entered_in_its_order_no_line_is_ever_refused_for_what_stands_before_it(int seed, bool second, bool american)
+    {
+        var random = new Random(seed);
+        var profile = Grebe.In(american ? "60-hz" : "50-hz")!;
+        var size = profile.FindSize(second ? "two" : "one")!;
+        var said = SettingsReader.Read(profile, size, ParameterValues.From(profile.Parameters.Select(p => KeyValuePair.Create(p.Number, p.Form switch
+        {
+            ParameterForm.Numeric n => random.NextInt64(n.Low, n.High + 1),
+            ParameterForm.Choices c => c.Values[random.Next(c.Values.Count)].Raw,
+            _ => 0,
+        }))));
+        var held = ParameterValues.Defaults(profile, size);
+        foreach (var line in Sheet.For(profile, size, said, held))
+        {
+            if (line is { Parameter: { } parameter, Raw: { } raw })
+            {
+                profile.Accepts(parameter, raw, size, held).ShouldBeTrue($"{parameter} = {raw}, range {profile.Range(parameter, size, held)}");
+                held = profile.Written(parameter, raw, size, held);
+            }
+        }
+    }
 
     [Fact]
     public void Every_value_comes_back_on_every_size_in_every_region() => RoundTrip.Check(Grebe).ShouldBeEmpty();
