@@ -188,7 +188,7 @@ public sealed class DependentRowsTests
     [InlineData("2-3: {means: earth-fault", "2: {means: earth-fault", "parameter 40.bits: bit 2 can't hold 2; from 0 to 1")]
     [InlineData("2-3: {means: earth-fault", "9-10: {means: earth-fault", "parameter 40.bits: a value of bits counts from 0 in ones, and its `high` has room for all of them; `scale: 1`, `low: 0`, no `step`, no `special`, and as `high` all bits set")]
     [InlineData("2-3: {means: earth-fault", "3-2: {means: earth-fault", "groups[2].parameters[3].bits.3-2: `3-2` names no bits; a bit from `0` to `31`, or several such as `4-5`, would do")]
-    [InlineData("0: off, 1: trip, 2: warn}", "0: off, 1: trap, 2: warn}", "groups[2].parameters[3].bits.2-3.1: `earth-fault` has no value `trap`; `trip` would do")]
+    [InlineData("1: trip, 2: warn}", "1: trap, 2: warn}", "groups[2].parameters[3].bits.2-3.1: `earth-fault` has no value `trap`; `trip` would do")]
     [InlineData("shown-in: binary", "shown-in: octal", "groups[2].parameters[3].shown-in: `octal`; one of `binary`, `hexadecimal` would do", "default: 07h", "default: 7")]
     [InlineData("sizes: {two: {20: 14.0}}", "sizes: {tow: {20: 14.0}}", "regions.60-hz.sizes.tow: there is no size `tow`; `two` would do")]
     [InlineData("sizes: {two: {20: 14.0}}", "sizes: {two: {20: 44.0}}", "parameter 20.default: the default 44.0 is not one of its values (size `two`, region `60-hz`); a default within the range, on a step, or one of the choices|parameter 21.default: the default 44000 is not one of its values (size `two`, region `60-hz`); a default within the range, on a step, or one of the choices")]

@@ -26,7 +26,7 @@ public sealed class JobSchemaTests
         refused.ShouldAllBe(r => r.Value.GetBoolean());
     }
 
-    private static async Task<string?> PythonAsync()
+    internal static async Task<string?> PythonAsync()
     {
         foreach (var python in new[] { "/usr/bin/python3", "python3" })
         {
