@@ -32,6 +32,9 @@ internal sealed partial class AccessLegend
         return legend.marks.Count >= 2 ? legend : new AccessLegend();
     }
 
+    /// <summary>Whether a text explains marks of access, and is no row.</summary>
+    internal static bool Explains(string text) => Pair().Matches(text).Count(m => Meaning(m.Groups["meaning"].Value, Running().IsMatch(text)) is not null) >= 2;
+
     /// <summary>What a mark stands for; null where the legend does not say.</summary>
     internal ParameterAccess? Find(string mark) => marks.TryGetValue(mark.Trim(), out var access) ? access : null;
 

@@ -78,7 +78,7 @@ internal sealed partial class ListingRows
     private void TakeSingle(int place, ListingRow row, int column)
     {
         var text = row[column];
-        if (Patterns.Furniture().IsMatch(text) && !StandsInChoices(column))
+        if ((Patterns.Furniture().IsMatch(text) && !StandsInChoices(column)) || AccessLegend.Explains(text))
         {
             return;
         }
@@ -193,6 +193,6 @@ internal sealed partial class ListingRows
     [GeneratedRegex(@"^\d{1,2}\.(?:\d{1,2}\.?)*\s+\p{Lu}", RegexOptions.CultureInvariant, 1000)]
     private static partial Regex NumberedHeading();
 
-    [GeneratedRegex(@"(?:\b(?:of|for|at|in|the|and|to|by|with|on|or|from|a|after|before|during)|[-,/(&–])$", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase, 1000)]
+    [GeneratedRegex(@"(?:\b(?:of|for|in|the|and|by|with|or|a)|[-,/(&–])$", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase, 1000)]
     private static partial Regex Open();
 }

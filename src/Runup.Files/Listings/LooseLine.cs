@@ -12,7 +12,7 @@ internal static partial class LooseLine
     internal static bool IsHeader(string text) =>
         text.Split(' ', StringSplitOptions.RemoveEmptyEntries) is { Length: >= 3 } words && words.All(w => Headings.Read(w) is not null);
 
-    internal static ListingRow Row(int line, string text)
+    internal static ListingRow Row(int line, string text, LooseLimits? limits)
     {
         var whole = text.Trim();
         if (Start().Match(whole) is not { Success: true } start)
@@ -25,6 +25,11 @@ internal static partial class LooseLine
         if (Patterns.MarkedChoice().Match(rest) is { Success: true } choice && choice.Index > 0)
         {
             return new ListingRow(line, [number, rest[..choice.Index].Trim(), rest[choice.Index..]]);
+        }
+
+        if (limits?.Read(rest) is { } cells)
+        {
+            return new ListingRow(line, [number, .. cells]);
         }
 
         if (Patterns.Range().Match(rest) is not { Success: true } range || range.Index == 0)

@@ -29,7 +29,13 @@ internal static partial class PastedGrid
 
     private static ListingGrid Loose(IReadOnlyList<(string Text, int Line)> lines) => StackedCells.Read(lines) is { } stacked
         ? stacked
-        : new([new ListingRow(0, LooseLine.Header), .. lines.Where(l => !LooseLine.IsHeader(l.Text)).Select(l => LooseLine.Row(l.Line, l.Text))]);
+        : LooseRows([.. lines.Where(l => !LooseLine.IsHeader(l.Text))]);
+
+    private static ListingGrid LooseRows(IReadOnlyList<(string Text, int Line)> lines)
+    {
+        var limits = LooseLimits.Of(lines.Select(l => l.Text));
+        return new([new ListingRow(0, LooseLine.Header), .. lines.Select(l => LooseLine.Row(l.Line, l.Text, limits))]);
+    }
 
     private static ListingGrid Bars(IEnumerable<(string Text, int Line)> lines) =>
         new([.. from line in lines
@@ -41,7 +47,8 @@ internal static partial class PastedGrid
     private static ListingGrid Gaps(List<(int Line, List<(int From, int To, string Text)> Pieces)> lines)
     {
         var most = lines.Max(l => l.Pieces.Count);
-        var columns = Columns(lines.Select(l => l.Pieces).Where(p => p.Count >= Math.Max(3, most - 2)).ToList());
+        var least = Math.Max(3, most - 2);
+        var columns = Columns(lines.Select(l => l.Pieces).Where(p => p.Count >= least).ToList(), lines.Select(l => l.Pieces).Where(p => p.Count >= 3 && p.Count < least).ToList());
         return new ListingGrid([.. lines.Select(l =>
         {
             var cells = new string[columns.Count];
@@ -58,8 +65,9 @@ internal static partial class PastedGrid
         })]);
     }
 
-    // Pieces of full lines that stand above one another are a column.
-    private static List<(int From, int To)> Columns(List<List<(int From, int To, string Text)>> full)
+    // Pieces of full lines that stand above one another are a column; and those of shorter lines that stand where there is none yet, as
+    // choices do, whose rows have no limits.
+    private static List<(int From, int To)> Columns(List<List<(int From, int To, string Text)>> full, List<List<(int From, int To, string Text)>> shorter)
     {
         var columns = new List<(int From, int To, int Count)>();
         foreach (var piece in full.SelectMany(p => p))
@@ -73,6 +81,20 @@ internal static partial class PastedGrid
 
             // A piece that reaches over two columns, such as a heading, joins nothing.
             if (columns.FindIndex(at + 1, c => piece.From < c.To && piece.To > c.From) < 0)
+            {
+                columns[at] = (Math.Min(columns[at].From, piece.From), Math.Max(columns[at].To, piece.To), columns[at].Count + 1);
+            }
+        }
+
+        var known = columns.Where(c => c.Count > 1).ToList();
+        foreach (var piece in shorter.SelectMany(p => p).Where(p => !known.Exists(c => p.From < c.To && p.To > c.From)))
+        {
+            var at = columns.FindIndex(c => piece.From < c.To && piece.To > c.From);
+            if (at < 0)
+            {
+                columns.Add((piece.From, piece.To, 1));
+            }
+            else
             {
                 columns[at] = (Math.Min(columns[at].From, piece.From), Math.Max(columns[at].To, piece.To), columns[at].Count + 1);
             }

@@ -67,6 +67,22 @@ public sealed class TableTests
             """).Select(r => Reading.Shown(r)[^27..]).ShouldBe(["[0 Nothing, 1 Run, 2 Reset]", "[0 Nothing, 1 Run, 2 Reset]", "[0 Nothing, 1 Run, 2 Reset]", "[0 Nothing, 1 Run, 2 Reset]"]);
 
     [Fact]
+    public void Lines_whose_columns_were_lost_may_have_the_limits_in_columns_of_their_own() =>
+        Reading.Rows("""
+            Par Description Low High Incr. Units Shipped
+            30 Top speed 10.0 120.0 0.1 Hz 60.0
+            40 Avoid speed 1 0.0 120.0 0.1 Hz 0.0
+            15 Power factor 0.50 0.99 0.01 0.84
+            34 Speed up time 0.1 999.9 0.1 sec 20.0
+            35 Slow down time 0.1 999.9 0.1 sec 20.0
+            63 Stop mode 0 = Coast 1 = Ramp
+            91 Slip makeup 0 150 1 % 0
+            """, ListingKind.Pasted).Select(r => $"{r.Number} {r.Name}: {Reading.Shown(r)}").ShouldBe([
+                "30 Top speed: 10.0..120.0 Hz x0.1 = 60.0 []", "40 Avoid speed 1: 0.0..120.0 Hz x0.1 = 0.0 []", "15 Power factor: 0.50..0.99  x0.01 = 0.84 []",
+                "34 Speed up time: 0.1..999.9 s x0.1 = 20.0 []", "35 Slow down time: 0.1..999.9 s x0.1 = 20.0 []", "63 Stop mode: ?..?  x? = ? [0 Coast, 1 Ramp]", "91 Slip makeup: 0..150 % x1 = 0 []",
+            ]);
+
+    [Fact]
     public void Choices_may_stand_with_the_name() =>
         Reading.Rows("""
             ID;Description;Min;Max;Unit;Default
