@@ -39,6 +39,7 @@ internal sealed class ControlFigures
         OvervoltageTripV = drive.OvervoltageTrip.Volts;
         OvervoltageControlV = drive.OvervoltageControl.Volts;
         UndervoltageTripV = drive.UndervoltageTrip.Volts;
+        WatchesSupplyPhase = drive.SupplyPhases == 3 && settings.Protection.TripOnSupplyPhase;
         BusF = drive.BusCapacitance.Farads;
         tuned = new(() => settings.Tuned ?? TunedMotor.FromRating(settings));
     }
@@ -88,6 +89,9 @@ internal sealed class ControlFigures
     internal double UndervoltageTripV { get; }
 
     internal double BusF { get; }
+
+    /// <summary>A missing supply phase trips; a drive for one phase has none to lose.</summary>
+    internal bool WatchesSupplyPhase { get; }
 
     private static double SlipHz(ControlSettings settings)
     {

@@ -56,7 +56,7 @@ internal sealed class Supervision<T>
             any = T.Or(any, Reached(emptyS, protection.UnderloadDelay.Seconds));
         }
 
-        if (protection.TripOnSupplyPhase)
+        if (figures.WatchesSupplyPhase)
         {
             ripplingS = Counted(ripplingS, T.Less(RippleShare * measured.BusV, measured.RippleV));
             any = T.Or(any, Reached(ripplingS, RippleS));
@@ -79,7 +79,7 @@ internal sealed class Supervision<T>
         return HotWinding(measured).IsSet(lane) ? TripCause.MotorTemperature
             : measured.HeatSinkC[lane] > HeatSinkC ? TripCause.DriveTemperature
             : resistor[lane] > ResistorTrip ? TripCause.BrakingResistor
-            : ripplingS[lane] >= RippleS ? TripCause.SupplyPhase
+            : figures.WatchesSupplyPhase && ripplingS[lane] >= RippleS ? TripCause.SupplyPhase
             : stalledS[lane] >= StallS ? TripCause.Stall
             : protection.TripOnUnderload && emptyS[lane] >= protection.UnderloadDelay.Seconds ? TripCause.Underload
             : TripCause.None;

@@ -16,7 +16,7 @@ internal sealed class TuneSequence
     private const double HighA = 0.8;
     private const double SettledAPerS = 0.002;
     private const double LongestDirectS = 8;
-    private const double LowHz = 2;
+    private const double LongestRotorS = 2.5;
     private const double AlternatingA = 0.5;
     private const double RunShare = 0.8;
     private const double SettleRunS = 2;
@@ -28,6 +28,8 @@ internal sealed class TuneSequence
     private readonly List<(double V, double A)> direct = [];
     private Impedance? high;
     private Impedance? low;
+    private readonly double rotorS;
+    private readonly double lowHz;
     private double directV;
     private double directS;
     private double lastA;
@@ -46,6 +48,10 @@ internal sealed class TuneSequence
         this.figures = figures;
         curve = new VoltageCurve<One>(figures.Settings);
         radPerS = figures.Settings.MotorRatedFrequency.RadiansPerSecond;
+
+        // Where resistance and reactance of the rotor's branch are of one order, in whole milliseconds.
+        rotorS = Math.Clamp(figures.Motor.Magnetizing.Ohms / (radPerS * figures.Motor.RotorResistance.Ohms), 0.05, LongestRotorS);
+        lowHz = 1 / (ControlFigures.TickS * Math.Round(2 * Math.PI * rotorS / (2 * ControlFigures.TickS)));
     }
 
     /// <summary>How it ended; null while it goes on.</summary>
@@ -104,7 +110,7 @@ internal sealed class TuneSequence
 
     private double Low(double currentA)
     {
-        low ??= new Impedance(LowHz, AlternatingA * Math.Sqrt(2) * figures.MotorA * (statorOhm + (0.7 * figures.Motor.RotorResistance.Ohms)), 3, 6);
+        low ??= new Impedance(lowHz, AlternatingA * Math.Sqrt(2) * figures.MotorA * (statorOhm + (0.7 * figures.Motor.RotorResistance.Ohms)), 6 * rotorS, 4);
         var volts = low.Next(currentA);
         if (low.IsDone)
         {
@@ -116,7 +122,7 @@ internal sealed class TuneSequence
 
     private void Solve()
     {
-        var (fast, slow) = (2 * Math.PI * figures.Settings.MotorRatedFrequency.Hertz, 2 * Math.PI * LowHz);
+        var (fast, slow) = (2 * Math.PI * figures.Settings.MotorRatedFrequency.Hertz, 2 * Math.PI * lowHz);
         leakageH = high!.Ohms.Imaginary / fast;
         for (var i = 0; i < 50; i++)
         {

@@ -69,7 +69,8 @@ internal sealed class VectorControl<T>
     {
         var (currentQ, currentD) = (Math.Sqrt(2) * measured.AlongA, Math.Sqrt(2) * measured.AcrossA);
         var fluxWb = WantedFlux(measured.BusV);
-        observer.Sample(lastQ * lastBusV, lastD * lastBusV, currentQ, currentD, fluxWb);
+        var meanBusV = 0.5 * (lastBusV + measured.BusV);
+        observer.Sample(lastQ * meanBusV, lastD * meanBusV, currentQ, currentD, fluxWb);
         FluxStands = T.Or(FluxStands, T.Less(BuiltUp * fluxWb, observer.FluxWb));
         var wantedD = LaneSet.Clamp(
             (1 / figures.MagnetizingH) * (fluxWb + ((FluxRate * figures.MagnetizingH / figures.RotorOhm) * (fluxWb - observer.FluxWb))), default, T.Of(0.8 * figures.MostA));
