@@ -86,6 +86,11 @@ public static class SystemCheck
             problems.Add(new("continuous current of the drive", "none is given; at least one rating with its overload is needed."));
         }
 
+        if (system.Detail is { } detail)
+        {
+            problems.AddRange(DetailProblems(detail));
+        }
+
         if (drive.SupplyPhases is not (1 or 3))
         {
             problems.Add(new("supply phases", $"{drive.SupplyPhases} are given; a rectifier has 1 or 3."));
@@ -122,12 +127,40 @@ public static class SystemCheck
             .. Positive("motor-overload-current", settings.MotorOverloadCurrent.Amperes),
             .. Positive("overload trip time", settings.OverloadTripTime.Seconds),
         ];
+        problems.AddRange(settings.SecondAcceleration is { } second ? Positive("second-acceleration-time", second.Seconds) : []);
+        problems.AddRange(settings.SecondDeceleration is { } other ? Positive("second-deceleration-time", other.Seconds) : []);
+        if (settings.SCurve.Seconds < 0)
+        {
+            problems.Add(new("s-curve", $"is {settings.SCurve.Seconds:g4} s; zero or more would do."));
+        }
+
         if (settings.MinimumFrequency.Hertz > settings.MaximumFrequency.Hertz)
         {
             problems.Add(new("minimum-frequency", "lies above maximum-frequency; one of them must change."));
         }
 
         return problems;
+    }
+
+    private static IEnumerable<SystemProblem> DetailProblems(PlantDetail detail)
+    {
+        if (detail.IronShare.Ratio is < 0 or >= 1)
+        {
+            yield return new("iron's share of the magnetizing current", $"is {detail.IronShare.Ratio:g4}; from 0 to below 1 would do.");
+        }
+
+        if (detail.Coupling is { } coupling)
+        {
+            foreach (var problem in Positive("stiffness of the coupling", coupling.Stiffness_NmPerRad))
+            {
+                yield return problem;
+            }
+
+            if (coupling.Damping_NmsPerRad < 0)
+            {
+                yield return new("damping of the coupling", $"is {coupling.Damping_NmsPerRad:g4}; zero or more would do.");
+            }
+        }
     }
 
     private static SystemProblem[] Positive(string subject, double value) =>

@@ -36,6 +36,7 @@ public sealed class VirtualDrive : IModbusDevice
     private long referenceRaw;
     private long ticks;
     private bool runsAtPanel;
+    private PowerState beforeTrip = PowerState.SwitchOnDisabled;
 
     /// <summary>A drive on its plant, powered, with factory values.</summary>
     /// <param name="profile">Its family.</param>
@@ -180,6 +181,16 @@ public sealed class VirtualDrive : IModbusDevice
         }
     }
 
+    /// <summary>The supply goes, while the drive lives on what its bus holds, or comes back; what was not stored is gone once the drive has died of it.</summary>
+    /// <param name="present">Whether it is there.</param>
+    public void SetSupply(bool present)
+    {
+        lock (gate)
+        {
+            simulation.SupplyPresent = present;
+        }
+    }
+
     /// <summary>Power is lost and returns: what was not stored is gone.</summary>
     public void PowerCycle()
     {
@@ -187,14 +198,19 @@ public sealed class VirtualDrive : IModbusDevice
         {
             LeavePanel();
             simulation.PowerOff();
-            memory.LosePower();
+            Forget();
             simulation.PowerOn();
-            TryReconfigure();
-            state = PowerState.NotReadyToSwitchOn;
-            word = ControlWord.DisableVoltage;
-            referenceRaw = 0;
-            watch.Restart();
         }
+    }
+
+    private void Forget()
+    {
+        memory.LosePower();
+        TryReconfigure();
+        state = PowerState.NotReadyToSwitchOn;
+        word = ControlWord.DisableVoltage;
+        referenceRaw = 0;
+        watch.Restart();
     }
 
     /// <inheritdoc/>
@@ -444,12 +460,23 @@ public sealed class VirtualDrive : IModbusDevice
 
         simulation.Tick();
         var reading = simulation.Readings;
-        if (state == PowerState.NotReadyToSwitchOn && reading.State != DriveState.Unpowered)
+        if (reading.State == DriveState.Unpowered && state != PowerState.NotReadyToSwitchOn)
+        {
+            LeavePanel();
+            Forget();
+        }
+        else if (state == PowerState.NotReadyToSwitchOn && reading.State != DriveState.Unpowered)
         {
             state = PowerMachine.OnReady(state);
         }
+        else if (state == PowerState.Fault && reading.State != DriveState.Tripped)
+        {
+            // The drive has reset itself, and runs on as it was told.
+            state = beforeTrip;
+        }
         else if (reading.State == DriveState.Tripped && state != PowerState.Fault)
         {
+            beforeTrip = state;
             state = PowerMachine.OnFaultReactionDone(PowerMachine.OnFault(state));
             LeavePanel();
         }

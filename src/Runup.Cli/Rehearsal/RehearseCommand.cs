@@ -5,6 +5,7 @@ using Runup.Cli.Terminal;
 using Runup.Commissioning.Plan;
 using Runup.Commissioning.Rehearsal;
 using Runup.Dynamics;
+using Runup.Quantities;
 using Runup.Engineering.Motors.Ensemble;
 using Runup.Settings;
 using Spectre.Console.Cli;
@@ -18,7 +19,7 @@ internal sealed class RehearseCommand : Command<RehearseCommand.Settings>
     {
         var job = LoadedJob.From(settings.Job);
         var plan = SettingsPlan.For(job.Context);
-        var result = Result(job, JobRehearsal.Of(job.Context, plan, job.Profile, job.Size, cancellation: cancellationToken));
+        var result = Result(job, JobRehearsal.Of(job.Context, plan, job.Profile, job.Size, settings.Gap, cancellation: cancellationToken));
         var ensemble = settings.Ensemble ? Ensemble(job, plan, result, cancellationToken) : null;
         if (settings.Plot is { } plot)
         {
@@ -63,6 +64,8 @@ internal sealed class RehearseCommand : Command<RehearseCommand.Settings>
             j.WriteEndObject();
         });
         json.Number("peak_current_A", result.PeakCurrentA);
+        json.Number("peak_current_t_s", result.PeakCurrentAtS);
+        json.Number("largest_mean_current_A", result.LargestMeanCurrentA);
         json.Number("peak_dc_bus_V", result.PeakDcBusV);
         json.Number("time_to_speed_s", result.TimeToSpeedS);
         json.Number("time_to_stop_s", result.TimeToStopS);
@@ -84,8 +87,9 @@ internal sealed class RehearseCommand : Command<RehearseCommand.Settings>
             [new(""), new("", Digits: true), new("")],
             [
                 ["from 0 to highest frequency", Text(result.TimeToSpeedS), "s"],
-                ["from there to standstill", Text(result.TimeToStopS), "s"],
+                ["from there to standstill", Text(result.TimeToStopS), $"s  (with the {Dynamics.Rehearsal.HeldAtZero.Seconds:0.0} s at 0 Hz before the output goes off)"],
                 ["highest current", Text(result.PeakCurrentA), $"A  (motor {Text(job.Context.Printed.RatedCurrent.Amperes)} A)"],
+                ["highest over 0.2 s", Text(result.LargestMeanCurrentA), $"A  (the highest was of a moment at {result.PeakCurrentAtS.ToString("0.00", CultureInfo.InvariantCulture)} s)"],
                 ["highest DC bus", Text(result.PeakDcBusV), $"V  (trip {Text(job.Context.Rating.OvervoltageTrip.Volts)} V)"],
                 ["trip", result.Tripped?.Name() ?? "none", ""],
             ]);
@@ -114,12 +118,20 @@ internal sealed class RehearseCommand : Command<RehearseCommand.Settings>
         [Description("Trends of frequency, current, DC bus and torque")]
         public string? Plot { get; set; }
 
+        [CommandOption("--supply-gap <SECONDS>")]
+        [Description("The supply is gone for so long once the set is at speed")]
+        public double? GapSeconds { get; set; }
+
+        public Duration? Gap => GapSeconds is { } seconds ? Duration.FromSeconds(seconds) : null;
+
         [CommandOption("--ensemble")]
         [Description("Also with every motor that the plate may stand for: bands")]
         public bool Ensemble { get; set; }
 
         // Another ending is a slip, and could lie on the job file itself.
-        public override Spectre.Console.ValidationResult Validate() => Plot is null || Plot.EndsWith(".svg", StringComparison.OrdinalIgnoreCase)
+        public override Spectre.Console.ValidationResult Validate() => GapSeconds is not (null or (> 0 and <= 3600))
+            ? Spectre.Console.ValidationResult.Error($"--supply-gap {GapSeconds!.Value.ToString(CultureInfo.InvariantCulture)} would not do; a number of seconds from 0.001 to 3600 would")
+            : Plot is null || Plot.EndsWith(".svg", StringComparison.OrdinalIgnoreCase)
             ? Spectre.Console.ValidationResult.Success()
             : Spectre.Console.ValidationResult.Error($"--plot '{Plot}' would not do; a file whose name ends in .svg would");
     }

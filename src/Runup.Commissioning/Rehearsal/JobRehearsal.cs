@@ -25,18 +25,28 @@ public static class JobRehearsal
         context.Machine.Machine?.Load is LoadCurve.Hoisting && string.Equals(context.Job.Operation.Directions?.Value, "both", StringComparison.Ordinal);
 
     /// <summary>Start to the highest frequency, two seconds there, stop; a hoist the same lowering; null where motor or load are not known well enough.</summary>
-    public static RehearsalOutcome? Of(JobContext context, SettingsPlan plan, DriveProfile profile, DriveSize size, IProgress<double>? progress = null, CancellationToken cancellation = default) =>
-        With(context, Held(plan, profile, size), progress, cancellation);
+    /// <param name="context">The job.</param>
+    /// <param name="plan">Its settings.</param>
+    /// <param name="profile">The drive's family.</param>
+    /// <param name="size">Its size.</param>
+    /// <param name="supplyGap">How long the supply is gone while the set is at speed; null: not at all.</param>
+    /// <param name="progress">Told now and then which part is done.</param>
+    /// <param name="cancellation">Ends it.</param>
+    public static RehearsalOutcome? Of(
+        JobContext context, SettingsPlan plan, DriveProfile profile, DriveSize size, Duration? supplyGap = null, IProgress<double>? progress = null, CancellationToken cancellation = default) =>
+        RehearsalSystem.Of(context) is { } system
+            ? Run(system, Held(plan, profile, size), context.Job.Operation.MaximumFrequency.Value, GoesBothWays(context), supplyGap, progress, cancellation)
+            : null;
 
     /// <summary>The same with whatever settings the drive holds.</summary>
     public static RehearsalOutcome? With(JobContext context, SettingSet held, IProgress<double>? progress = null, CancellationToken cancellation = default) =>
         RehearsalSystem.Of(context) is { } system
-            ? Run(system, held, context.Job.Operation.MaximumFrequency.Value, GoesBothWays(context), progress, cancellation)
+            ? Run(system, held, context.Job.Operation.MaximumFrequency.Value, GoesBothWays(context), null, progress, cancellation)
             : null;
 
-    internal static RehearsalOutcome To(DriveSystem system, SettingSet held, ElectricalFrequency frequency) => Run(system, held, frequency, bothWays: false, null, default);
+    internal static RehearsalOutcome To(DriveSystem system, SettingSet held, ElectricalFrequency frequency) => Run(system, held, frequency, bothWays: false, null, null, default);
 
-    private static RehearsalOutcome Run(DriveSystem system, SettingSet held, ElectricalFrequency frequency, bool bothWays, IProgress<double>? progress, CancellationToken cancellation)
+    private static RehearsalOutcome Run(DriveSystem system, SettingSet held, ElectricalFrequency frequency, bool bothWays, Duration? supplyGap, IProgress<double>? progress, CancellationToken cancellation)
     {
         var control = ControlSettings.From(held, system.Drive);
         var longest = Duration.FromSeconds(Math.Clamp(3 * Math.Max(control.Acceleration.Seconds, control.Deceleration.Seconds), 20, 1200));
@@ -44,7 +54,7 @@ public static class JobRehearsal
         {
             System = system,
             Settings = control,
-            Script = [.. Dynamics.Rehearsal.StartAndStop(frequency.Hertz, AtSpeed, longest), .. bothWays ? Dynamics.Rehearsal.StartAndStop(-frequency.Hertz, AtSpeed, longest) : []],
+            Script = [.. Dynamics.Rehearsal.StartAndStop(frequency.Hertz, AtSpeed, longest, supplyGap), .. bothWays ? Dynamics.Rehearsal.StartAndStop(-frequency.Hertz, AtSpeed, longest) : []],
         }.Run(progress, cancellation);
     }
 

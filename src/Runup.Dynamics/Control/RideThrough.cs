@@ -5,19 +5,19 @@ namespace Runup.Dynamics.Control;
 
 /// <summary>Undervoltage ride-through: while the supply is gone the frequency falls just so fast that the load's energy keeps the bus up.</summary>
 /// <remarks>
-/// At once the frequency steps back by the slip of the load and a little more, so that the motor gives instead of taking; then the regulator holds the bus. Its level lies at 88 % of the bus at which the drive became ready, below what a loaded rectifier gives and above the trip (common practice, no source). It lets go once
-/// the bus has stood 4 % above for 20 ms: the supply is back, and the ramp takes the motor up again. How long it holds follows from load and inertia; below 2 Hz nothing is left.
+/// At once the frequency steps back by the slip of the load and a little more, so that the motor gives instead of taking; then the regulator holds the bus. Its level lies at 90 % of the bus at which the drive became ready, below what a loaded rectifier gives and above the trip (common practice, no source). It lets go once
+/// the bus has stood 2 % above for 20 ms: the supply is back, and the ramp takes the motor up again. How long it holds follows from load and inertia; below 2 Hz nothing is left.
 /// </remarks>
 internal sealed class RideThrough<T>
     where T : struct, ILanes<T>
 {
-    private const double LevelShare = 0.88;
-    private const double BackShare = 1.04;
+    private const double LevelShare = 0.9;
+    private const double BackShare = 1.02;
     private const double BackS = 0.02;
     private const double LowestHz = 2;
 
     // Of rated slip, beyond the load's own, at the first step.
-    private const double Margin = 0.4;
+    private const double Margin = 0.6;
 
     // A bus that differs by less is the same one.
     private const double Apart = 0.005;

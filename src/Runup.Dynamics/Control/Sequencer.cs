@@ -6,7 +6,7 @@ namespace Runup.Dynamics.Control;
 internal sealed class Sequencer(ControlFigures figures)
 {
     // Held at 0 Hz at the end of a ramp, and without output before direct current, in s (common practice, no source).
-    private const double HoldAtZeroS = 0.5;
+    internal const double HoldAtZeroS = 0.5;
     private const double DemagnetiseS = 0.3;
     private const double ChargeS = 0.5;
 

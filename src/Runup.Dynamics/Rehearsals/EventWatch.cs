@@ -11,7 +11,8 @@ internal sealed class EventWatch(EquivalentCircuit motor)
     internal const double NearSynchronous = 0.9;
 
     private readonly List<TraceEvent> events = [];
-    private readonly double[] lastActiveS = [.. Enumerable.Repeat(double.NegativeInfinity, 3)];
+    private readonly double[] lastActiveS = [.. Enumerable.Repeat(double.NegativeInfinity, 4)];
+    private bool supplied = true;
     private bool ordered;
     private bool tripped;
     private bool moving;
@@ -32,6 +33,8 @@ internal sealed class EventWatch(EquivalentCircuit motor)
         Limit(0, at.CurrentLimitActive, TraceEventKind.CurrentLimit, at.TimeS);
         Limit(1, at.OvervoltageControlActive, TraceEventKind.OvervoltageControl, at.TimeS);
         Limit(2, at.ChopperOn, TraceEventKind.ChopperOn, at.TimeS);
+        Limit(3, at.RideThroughActive, TraceEventKind.RideThrough, at.TimeS);
+        Supply(drive.SupplyPresent, at.TimeS);
         Trips(at);
         Motion(at);
     }
@@ -61,6 +64,15 @@ internal sealed class EventWatch(EquivalentCircuit motor)
         }
 
         arrived = AtSpeed || (arrived && drive.AtTarget);
+    }
+
+    private void Supply(bool present, double timeS)
+    {
+        if (present != supplied)
+        {
+            events.Add(new(timeS, present ? TraceEventKind.SupplyBack : TraceEventKind.SupplyLost));
+            supplied = present;
+        }
     }
 
     private void Limit(int which, bool active, TraceEventKind kind, double timeS)

@@ -7,6 +7,11 @@ public sealed record Rehearsal
 {
     private const double AfterTripS = 0.5;
 
+    private static readonly Duration BeforeGap = Duration.FromSeconds(1);
+
+    /// <summary>How long a drive holds the motor at 0 Hz at the end of a ramp before the output goes off; it counts to the time of a stop.</summary>
+    public static Duration HeldAtZero { get; } = Duration.FromSeconds(Control.Sequencer.HoldAtZeroS);
+
     /// <summary>What runs.</summary>
     public required DriveSystem System { get; init; }
 
@@ -23,10 +28,12 @@ public sealed record Rehearsal
     /// <param name="frequencyHz">Frequency asked for, in Hz.</param>
     /// <param name="atSpeed">How long to run there.</param>
     /// <param name="atMost">Longest time for each of start and stop.</param>
-    public static IReadOnlyList<ScriptStep> StartAndStop(double frequencyHz, Duration atSpeed, Duration atMost) =>
+    /// <param name="supplyGap">A gap of the supply once it is at speed, after which it may come to speed again; null: none.</param>
+    public static IReadOnlyList<ScriptStep> StartAndStop(double frequencyHz, Duration atSpeed, Duration atMost, Duration? supplyGap = null) =>
     [
         new ScriptStep.Start(frequencyHz),
         new ScriptStep.UntilAtSpeed(atMost),
+        .. supplyGap is { } gap ? [new ScriptStep.Wait(BeforeGap), new ScriptStep.SupplyGap(gap), new ScriptStep.UntilAtSpeed(atMost)] : Array.Empty<ScriptStep>(),
         new ScriptStep.Wait(atSpeed),
         new ScriptStep.Stop(),
         new ScriptStep.UntilStandstill(atMost),

@@ -17,6 +17,12 @@ public sealed record RehearsalResult
     /// <summary>Largest output current, rms of a sine of that amplitude, in A.</summary>
     public required double PeakCurrentA { get; init; }
 
+    /// <summary>When that was, in s.</summary>
+    public double PeakCurrentAtS { get; init; }
+
+    /// <summary>Largest mean of the output current over a fifth of a second, in A: what is left of it beyond the swing of a moment.</summary>
+    public double LargestMeanCurrentA { get; init; }
+
     /// <summary>Largest DC bus voltage, in V.</summary>
     public required double PeakDcBusV { get; init; }
 

@@ -4,6 +4,7 @@ namespace Runup.Dynamics;
 internal sealed class RehearsalRun
 {
     private const int TicksBetweenReports = 256;
+    private const int TicksInMean = 200;
 
     private readonly DriveSimulation drive;
     private readonly Trace trace = new();
@@ -15,7 +16,9 @@ internal sealed class RehearsalRun
     private readonly double longestS;
     private long ticks;
     private double plannedS;
+    private readonly SlidingMean means = new(TicksInMean);
     private double peakA;
+    private double peakAtS;
     private double peakV;
 
     internal RehearsalRun(Rehearsal rehearsal, IProgress<double>? progress, CancellationToken cancellation)
@@ -44,6 +47,11 @@ internal sealed class RehearsalRun
                 break;
             case ScriptStep.Stop stop:
                 Order(drive.Order with { Run = false, Stop = stop.How });
+                break;
+            case ScriptStep.SupplyGap gap:
+                drive.SupplyPresent = false;
+                Pass(gap.Length.Seconds, () => Over);
+                drive.SupplyPresent = true;
                 break;
             case ScriptStep.Wait wait:
                 Pass(wait.Length.Seconds, () => Over);
@@ -80,6 +88,8 @@ internal sealed class RehearsalRun
             Events = watch.Events,
             Orders = orders,
             PeakCurrentA = peakA,
+            PeakCurrentAtS = peakAtS,
+            LargestMeanCurrentA = means.Largest,
             PeakDcBusV = peakV,
             TimeToSpeedS = Between(TraceEventKind.Start, TraceEventKind.AtSpeed, watch.Events),
             TimeToStopS = Between(TraceEventKind.Stop, TraceEventKind.Standstill, watch.Events.SkipWhile((_, i) => i < LastStop())),
@@ -90,6 +100,7 @@ internal sealed class RehearsalRun
 
     private static double LongestS(ScriptStep step) => step switch
     {
+        ScriptStep.SupplyGap gap => gap.Length.Seconds,
         ScriptStep.Wait wait => wait.Length.Seconds,
         ScriptStep.UntilAtSpeed until => until.AtMost.Seconds,
         ScriptStep.UntilStandstill until => until.AtMost.Seconds,
@@ -136,7 +147,12 @@ internal sealed class RehearsalRun
         drive.Tick();
         ticks++;
         watch.Look(drive);
-        peakA = Math.Max(peakA, drive.LargestCurrentA);
+        means.Add(drive.Readings.OutputCurrentA);
+        if (drive.LargestCurrentA > peakA)
+        {
+            (peakA, peakAtS) = (drive.LargestCurrentA, ticks * DriveSimulation.TickSeconds);
+        }
+
         peakV = Math.Max(peakV, drive.LargestDcBusV);
         if (ticks % ticksPerSample == 0 && drive.Breakdown is null)
         {

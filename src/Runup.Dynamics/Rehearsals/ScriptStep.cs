@@ -21,6 +21,10 @@ public abstract record ScriptStep
     /// <param name="How">How the drive is to stop.</param>
     public sealed record Stop(StopKind How = StopKind.ByMethod) : ScriptStep;
 
+    /// <summary>The supply goes, and comes back.</summary>
+    /// <param name="Length">How long it is gone.</param>
+    public sealed record SupplyGap(Duration Length) : ScriptStep;
+
     /// <summary>Let time pass.</summary>
     /// <param name="Length">How long.</param>
     public sealed record Wait(Duration Length) : ScriptStep;

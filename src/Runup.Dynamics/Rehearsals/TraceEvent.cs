@@ -34,13 +34,22 @@ public enum TraceEventKind
 
     /// <summary>The bus time-out acted.</summary>
     BusLost,
+
+    /// <summary>The load's energy began to keep the DC bus up.</summary>
+    RideThrough,
+
+    /// <summary>The supply went.</summary>
+    SupplyLost,
+
+    /// <summary>The supply came back.</summary>
+    SupplyBack,
 }
 
 /// <summary>The names of events in files and JSON.</summary>
 public static class TraceEventNames
 {
     private static readonly string[] Names =
-        ["start", "at-speed", "current-limit", "overvoltage-control", "chopper-on", "stop", "standstill", "trip", "bus-lost"];
+        ["start", "at-speed", "current-limit", "overvoltage-control", "chopper-on", "stop", "standstill", "trip", "bus-lost", "ride-through", "supply-lost", "supply-back"];
 
     /// <summary>The event's name, such as <c>at-speed</c>.</summary>
     public static string Name(this TraceEventKind kind) => Names[(int)kind];
