@@ -1,10 +1,9 @@
 using Runup.Dynamics;
 using Runup.Dynamics.Lanes;
 using Runup.Dynamics.Plant;
-using Runup.Engineering.Drives;
 using Runup.Engineering.Loads;
-using Runup.Engineering.Motors;
 using Runup.Quantities;
+using static Runup.Dynamics.Tests.Examples;
 
 namespace Runup.Outside.Tests.Dynamics;
 
@@ -87,13 +86,12 @@ public sealed class DcBusTests
             MachineInertia = Inertia.FromKilogramSquareMetres(0.12),
             MotorInertia = Inertia.FromKilogramSquareMetres(0.035),
         };
-        var drive = Drive;
         var plant = new DrivePlant<One>(
             new DriveSystem
             {
                 Motor = Motor,
                 Machine = machine,
-                Drive = drive,
+                Drive = Drive,
                 SupplyVoltage = LineVoltage.FromVolts(400),
                 SupplyFrequency = ElectricalFrequency.FromHertz(50),
                 BrakingResistor = Resistance.FromOhms(60),
@@ -123,37 +121,4 @@ public sealed class DcBusTests
 
         return (sumV / Ticks, mostV, leastV, sumW / Ticks, sumJ);
     }
-
-    private static EquivalentCircuit Motor { get; } = new()
-    {
-        StatorResistance = Resistance.FromOhms(0.42),
-        StatorLeakage = Reactance.FromOhms(0.95),
-        Magnetizing = Reactance.FromOhms(34),
-        RotorLeakage = Reactance.FromOhms(1.25),
-        RotorResistance = Resistance.FromOhms(0.46),
-        RatedFrequency = ElectricalFrequency.FromHertz(50),
-        RatedVoltage = LineVoltage.FromVolts(400),
-        Poles = PoleCount.FromPoles(4),
-    };
-
-    private static DriveRating Drive { get; } = new()
-    {
-        NominalPower = ShaftPower.FromWatts(7500),
-        SupplyVoltage = (LineVoltage.FromVolts(380), LineVoltage.FromVolts(480)),
-        SupplyPhases = 3,
-        Overloads = [new("normal", LineCurrent.FromAmperes(17), Fraction.FromRatio(1.1), Duration.FromSeconds(60), Duration.FromSeconds(600))],
-        PeakCurrent = LineCurrent.FromAmperes(30),
-        PeakTime = Duration.FromSeconds(2),
-        OvercurrentTrip = LineCurrent.FromAmperes(40),
-        BusCapacitance = Capacitance.FromFarads(540e-6),
-        DcChoke = Fraction.FromPercent(4),
-        LowestBrakingResistance = Resistance.FromOhms(40),
-        OvervoltageTrip = DcVoltage.FromVolts(820),
-        OvervoltageControl = DcVoltage.FromVolts(780),
-        ChopperLevel = DcVoltage.FromVolts(760),
-        UndervoltageTrip = DcVoltage.FromVolts(380),
-        SwitchingDerating = [(SwitchingFrequency.FromHertz(4000), Fraction.FromRatio(1))],
-        AmbientDerating = new(Temperature.FromCelsius(40), 0.015, Temperature.FromCelsius(50)),
-        AltitudeDerating = new(Length.FromMetres(1000), 0.0001, Length.FromMetres(4000)),
-    };
 }
