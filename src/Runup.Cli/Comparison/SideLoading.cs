@@ -42,15 +42,20 @@ internal static class SideLoading
                 var lines = Profiles.Sheet.For(job.Profile, job.Size, SettingsPlan.For(job.Context).Values, factory);
                 return Of("as planned", Profiles.Sheet.After(job.Profile, job.Size, lines, factory), lines.Where(l => l is { Parameter: not null, Raw: not null }).Select(l => l.Parameter!.Number).ToHashSet(StringComparer.Ordinal));
             case "as-found":
-                return (await SiteRecords.StoryOf(job, cancellation)).AsFound is { } found
+                return OfThisDrive(await SiteRecords.StoryOf(job, cancellation)).AsFound is { } found
                     ? Of("as found", Known(found.Body.Values), null)
                     : throw NotRecorded(job, "as found", $"`runup read {job.Path} --link LINK` or `--by-hand` keeps them");
             default:
-                var story = await SiteRecords.StoryOf(job, cancellation);
+                var story = OfThisDrive(await SiteRecords.StoryOf(job, cancellation));
                 return story is { AsLeft.Count: > 0, Entry.Begun: not null }
                     ? Of("as left", ParameterValues.From(story.AsLeft), null)
                     : throw NotRecorded(job, "as left", $"`runup enter {job.Path} --link LINK` or `--by-hand` keeps them");
         }
+
+        // Numbers of another make would be taken for this one's.
+        RecordStory OfThisDrive(RecordStory told) => told.LastRead is { } read && !ReadOf.Family(read.Body, job.Profile)
+            ? throw new Complaint(ExitStatus.BadInput, $"runup: what the record of {job.Job.Tag} holds was read of another drive, {read.Body.Identity}, and the job names {job.Profile.Title}; the job as it named that drive would do, or a new reading; or, if that is how this drive answers, `identity` in its profile")
+            : told;
 
         Side Of(string what, ParameterValues values, IReadOnlySet<string>? speaksOf) =>
             new($"{job.Job.Tag} {what}", new(job.Profile, job.Size, values) { SpeaksOf = speaksOf }, job);

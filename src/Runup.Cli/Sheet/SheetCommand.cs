@@ -2,6 +2,7 @@ using System.Globalization;
 using Runup.Cli.Entry;
 using Runup.Cli.Survey;
 using Runup.Cli.Terminal;
+using Runup.Commissioning.Handover;
 using Runup.Commissioning.Plan;
 using Runup.Commissioning.Sheet;
 using Runup.Profiles;
@@ -16,7 +17,7 @@ internal sealed class SheetCommand : AsyncCommand<SheetSettings>
     {
         var job = LoadedJob.From(settings.Job);
         var plan = SettingsPlan.For(job.Context);
-        var found = (await SiteRecords.StoryOf(job, cancellationToken)).AsFound is { } read
+        var found = (await SiteRecords.StoryOf(job, cancellationToken)).AsFound is { } read && ReadOf.Family(read.Body, job.Profile)
             ? new SheetFound(ParameterValues.From(read.Body.Values.Where(v => v.Value is not null).Select(v => KeyValuePair.Create(v.Key, v.Value!.Value))), read.Time)
             : null;
         var effects = SheetEffects.Of(job.Context, plan, job.Profile, job.Size, cancellationToken);
