@@ -6,6 +6,7 @@
 # Case a: motor of 50 hp and its machine on a V/f ramp, 3 s. Case b: the same motor on a drive with its control and DC bus, start at the current limit and stop by
 # overvoltage control, 3.6 s. Case c: with a braking chopper on a stiff bus. The control of b and c is sampled each millisecond, for every method alike.
 # CVODE: the quicker of BDF and Adams, each with its own first step or the one before it as a hint. C: the quicker of Dormand-Prince and Runge-Kutta.
+# "told": CVODE once more, without a stop and without the control, whose outputs it is given beforehand and smooth: the plant alone, held against itself.
 # All times are processor time of the process, in microseconds; those of many members over the number of processors. SciPy and Octave: case a.
 # Needs Debian's gcc, libc6-dev and libsundials-dev, and the .NET 10 SDK; python3-scipy and octave where they are there; it installs nothing.
 set -euo pipefail
@@ -15,7 +16,7 @@ while [ $# -gt 0 ]; do
   case "$1" in
     --json) json=true ;;
     --rounds) rounds=$2; shift ;;
-    *) sed -n '2,11s/^# \{0,1\}//p' "$0" >&2; exit 2 ;;
+    *) sed -n '2,12s/^# \{0,1\}//p' "$0" >&2; exit 2 ;;
   esac
   shift
 done
@@ -25,7 +26,7 @@ fi
 export DOTNET_TieredPGO=0
 out=artifacts/bench-engine
 mkdir -p "$out"
-for peer in ramp drive; do
+for peer in ramp drive peak; do
   gcc -O3 -march=native -Wall -o "$out/$peer" "bench/engine/$peer.c" \
     -lsundials_cvode -lsundials_nvecserial -lsundials_sunmatrixdense -lsundials_sunlinsoldense -lm
 done
@@ -51,6 +52,7 @@ for _ in $(seq "$rounds"); do
   done
 done
 drives=$("$ours" drives)
+peak=$("$out/peak" 2>/dev/null)
 : >"$out/scipy"; : >"$out/octave"
 for python in /usr/bin/python3 python3; do
   if [ ! -s "$out/scipy" ] && "$python" -c 'import scipy' 2>/dev/null; then "$python" bench/engine/ramp.py >"$out/scipy"; fi
@@ -76,9 +78,10 @@ if $json; then
     figures "$case"
     printf ', "%s": {"ours_us": %s, "batch_member_us": %s, "member_us_one_core": %s, "cvode_us": %s, "c_us": %s, "speed_error_rad_per_s": %s, "current_error_A": %s, ' \
       "$case" "$single" "$member" "$lane" "$cvode" "$c" "$speed_error" "$current_error"
+    [ "$case" != b ] || printf '"cvode_told_us": %s, ' "$(for m in "told bdf" "told adams"; do of b "$m"; done | least)"
     printf '"ratio_cvode": %s, "ratio_c": %s, "ratio_cvode_member": %s}' "$(ratio "$cvode" "$single" 1)" "$(ratio "$single" "$c" 2)" "$(ratio "$cvode" "$member" 0)"
   done
-  printf ', "scipy_us": %s, "octave_us": %s, "drives_200_core_share": %s}\n' "$(awk '{print $2}' "$out/scipy" | median)" "$(awk '{print $2}' "$out/octave" | median)" "$drives"
+  printf ', "scipy_us": %s, "octave_us": %s, "drives_200_core_share": %s, "peak_multiply_adds_of_8_per_ns": %s}\n' "$(awk '{print $2}' "$out/scipy" | median)" "$(awk '{print $2}' "$out/octave" | median)" "$drives" "$peak"
   exit 0
 fi
 printf '%s, %d cores, load %s; processor time\n' "$machine" "$(nproc)" "$(cut -d' ' -f1 /proc/loadavg)"
@@ -90,7 +93,7 @@ for case in a b c; do
     c) what="the same with chopper, stiff bus, 3.6 s" ;;
   esac
   printf '\ncase %s, %-42s %12s  CVODE over it   setting\n' "$case" "$what" us
-  for method in "cvode bdf" "cvode adams" "cvode bdf-hint" "cvode adams-hint" dp rk4; do
+  for method in "cvode bdf" "cvode adams" "cvode bdf-hint" "cvode adams-hint" dp rk4 "told bdf" "told adams"; do
     us=$(of "$case" "$method")
     [ "$us" = null ] || printf '  %-48s %12.1f  %13s   %s\n' "$method" "$us" "$(ratio "$cvode" "$us" 1)" "$(setting "$case" "$method")"
   done
@@ -109,3 +112,4 @@ for case in a b c; do
   fi
 done
 printf '\n200 simulated drives at 1 kHz: %s of one core\n' "$(awk -v s="$drives" 'BEGIN { printf "%.1f %%", 100 * s }')"
+printf 'the peak of one core: %s multiply-adds of eight numbers each ns\n' "$peak"
