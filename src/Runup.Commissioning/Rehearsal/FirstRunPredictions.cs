@@ -58,7 +58,7 @@ public sealed class FirstRunPredictions : IFirstRunPredictions
             var line = system.SupplyVoltage.Volts;
             return Regenerates(frequencyHz, coupling)
                 ? new(null, 1.28 * line, 1.01 * (system.BrakingResistor is null ? system.Drive.OvervoltageControl : system.Drive.ChopperLevel).Volts)
-                : new(Math.Sqrt(2) * line * 0.97, 1.28 * line, 1.43 * line);
+                : new(Solution(frequencyHz, coupling) is { } loaded ? LoadedBus.Of(system, loaded.Input, loaded.Current).Volts : Math.Sqrt(2) * line * 0.97, 1.28 * line, 1.43 * line);
         }
 
         if (kind == ReadingKind.OutputFrequency)

@@ -93,6 +93,19 @@ internal readonly struct Rectifier
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     internal Rectifier In(RectifierMode mode) => new(this, mode);
 
+    /// <summary>Bus voltage at which the rectifier gives a power, in V; the idle bus where none is drawn.</summary>
+    internal double VoltageAt(double powerW)
+    {
+        double low = 0.6 * peakV, high = peakV;
+        for (var i = 0; i < 60; i++)
+        {
+            var middle = 0.5 * (low + high);
+            (low, high) = CurrentA(middle) * middle > powerW ? (middle, high) : (low, middle);
+        }
+
+        return low;
+    }
+
     /// <summary>Ripple of the bus, peak to peak, in V: so much of what the mean current would discharge between two pulses.</summary>
     /// <remarks>A share of 0.25 of six pulses and 0.7 of two, by ngspice from 1 to 5 % source reactance (data/cases/dynamics): an estimate within a factor of two.</remarks>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]

@@ -31,7 +31,7 @@ public sealed class DcBusTests
                 ? Rectifier.SixPulse(400, chokeOhm, sourceOhm, 2e-3)
                 : Rectifier.TwoPulse(400, chokeOhm, sourceOhm, 2e-3);
             var within = row[0] == 6 ? ThreePhase : TwoPhase;
-            VoltageAt(rectifier, row[3]).ShouldBe(row[4], within * row[4], string.Join(',', row));
+            rectifier.VoltageAt(row[3]).ShouldBe(row[4], within * row[4], string.Join(',', row));
         }
     }
 
@@ -50,18 +50,6 @@ public sealed class DcBusTests
         meanV.ShouldBe(row[7], 0.01 * row[7]);
         mostV.ShouldBe(row[5], 0.015 * row[5]);
         leastV.ShouldBe(row[6], 0.015 * row[6]);
-    }
-
-    private static double VoltageAt(Rectifier rectifier, double powerW)
-    {
-        double low = 250, high = rectifier.PeakV;
-        for (var i = 0; i < 60; i++)
-        {
-            var middle = 0.5 * (low + high);
-            (low, high) = rectifier.CurrentA(middle) * middle > powerW ? (middle, high) : (low, middle);
-        }
-
-        return low;
     }
 
     // A load that pulls the shaft along; its torque is set so that the wanted power flows back to the bus.
