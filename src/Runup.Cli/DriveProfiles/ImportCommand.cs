@@ -43,7 +43,7 @@ internal sealed class ImportCommand : Command<ImportCommand.Settings>
         {
             if (settings.To is null || problems.Any)
             {
-                ImportPage.Write(new Page(Console.Out), listing, suggestions);
+                ImportPage.Write(new Page(Console.Out), listing, suggestions, scorer);
             }
 
             foreach (var problem in found)

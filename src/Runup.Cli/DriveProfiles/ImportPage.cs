@@ -2,13 +2,14 @@ using System.Globalization;
 using Runup.Cli.Terminal;
 using Runup.Files.Listings;
 using Runup.Profiles;
+using Runup.Settings;
 
 namespace Runup.Cli.DriveProfiles;
 
 /// <summary>An imported table for a person who has to confirm it: first the columns, then each row with what it may mean.</summary>
 internal static class ImportPage
 {
-    internal static void Write(Page page, Listing listing, IReadOnlyList<Suggestion> suggestions)
+    internal static void Write(Page page, Listing listing, IReadOnlyList<Suggestion> suggestions, MeaningScorer scorer)
     {
         if (listing.Columns.Count > 0)
         {
@@ -25,7 +26,7 @@ internal static class ImportPage
             [
                 row.Number,
                 row.Name,
-                Values(row),
+                Values(row, suggestion.Setting is { Form: SettingForm.OneOf } chosen && row.IsChosen ? scorer.Counterparts(row, chosen) : null),
                 row.Default?.ToString(CultureInfo.InvariantCulture) ?? "",
                 InRun(row.Access),
                 suggestion.Setting?.Name ?? "",
@@ -64,10 +65,11 @@ internal static class ImportPage
         }
     }
 
-    private static string Values(ListedParameter row)
+    // Behind a choice that is called otherwise: what it stands for.
+    private static string Values(ListedParameter row, IReadOnlyList<string?>? stands)
     {
         var range = row.Low is null && row.High is null ? "" : $"{Figure(row.Low)} to {Figure(row.High)}{(row.Unit.Length > 0 ? " " + row.Unit : "")}";
-        var choices = Short(string.Join(", ", row.Choices.Select(c => $"{c.Raw} {c.Label}")), 60);
+        var choices = Short(string.Join(", ", row.Choices.Select((c, i) => $"{c.Raw} {c.Label}{(stands is null || string.Equals(stands[i], c.Label, StringComparison.OrdinalIgnoreCase) ? "" : $" ({stands[i] ?? "?"})")}")), stands is null ? 60 : 120);
         return range.Length > 0 && choices.Length > 0 ? $"{range}; {choices}" : range + choices;
     }
 

@@ -83,6 +83,12 @@ public static class ListingFile
 
     private static Listing? Understood(ListingGrid grid, ListingOptions told, Problems problems, Problems cautions)
     {
+        if (told.Columns.Where(t => t.Value >= grid.Width).Select(t => (KeyValuePair<ColumnRole, int>?)t).FirstOrDefault() is { } wide)
+        {
+            problems.AddForFile($"there is no column {ListingGrid.ColumnName(wide.Value)} for the {wide.Key.Word()}", $"a column from A to {ListingGrid.ColumnName(grid.Width - 1)} would do");
+            return null;
+        }
+
         var columns = ColumnGuess.Of(grid, told.Columns);
         if (columns.Of(ColumnRole.Number) < 0 || columns.Of(ColumnRole.Name) < 0)
         {

@@ -48,10 +48,16 @@ internal sealed class KnownMeaning
         {
             var matched = 0.0;
             var whole = 0.0;
+            var free = label.ToList();
             foreach (var (word, weight, optional) in phrase.Parts)
             {
-                var strength = label.Count == 0 ? 0 : label.Max(s => s.StrengthOf(word));
-                matched += weight * strength;
+                // Each word of the label says one word of the phrase.
+                if (free.MaxBy(s => s.StrengthOf(word)) is { } saying && saying.StrengthOf(word) is > 0 and var strength)
+                {
+                    matched += weight * strength;
+                    free.Remove(saying);
+                }
+
                 whole += optional ? 0 : weight;
             }
 

@@ -83,6 +83,14 @@ public sealed class TableTests
             ]);
 
     [Fact]
+    public void A_column_that_the_table_does_not_have_is_told()
+    {
+        var problems = new Problems("t");
+        ListingFile.ReadText("No.;Name\n1;Ramp\n", ListingKind.Csv, new ListingOptions { Columns = new Dictionary<ColumnRole, int> { [ColumnRole.Name] = 25 } }, problems, new Problems("t")).ShouldBeNull();
+        problems.InOrder().Single().ToString().ShouldContain("there is no column Z for the name; a column from A to B would do");
+    }
+
+    [Fact]
     public void Choices_may_stand_with_the_name() =>
         Reading.Rows("""
             ID;Description;Min;Max;Unit;Default

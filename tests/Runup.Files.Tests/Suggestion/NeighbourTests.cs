@@ -38,6 +38,19 @@ public sealed class NeighbourTests
     public void A_remark_does_not_hide_that_the_label_says_something_else() =>
         Offered("No.;Name;Range;Unit;Default;Remarks\n1;Jog;0.1 - 60.0;s;5.0;acceleration time\n2;Wobble;0 - 5;;0;\n", 0).ShouldNotStartWith("acceleration-time");
 
+    [Theory]
+    [InlineData("Control mode", "0 = V/f, 1 = vector, no encoder, 2 = vector, encoder", "vf, sensorless-vector, encoder-vector")]
+    [InlineData("Motor ventilation", "0 = own fan, 1 = foreign fan", "shaft-fan, separate-fan")]
+    [InlineData("Mains phase loss", "0 = disturbance, 1 = warning, 2 = nothing", "trip, warn, off")]
+    [InlineData("Flying start", "0 = locked, 1 = released", "off, on")]
+    [InlineData("Sense of rotation", "0 = only right, 1 = right and left", "forward, both")]
+    public void Each_choice_stands_for_what_its_words_say(string name, string choices, string expected)
+    {
+        var row = Reading.Rows($"No.;Name;Range;Unit;Default\n1;{name};\"{choices}\";;0\n2;Wobble;0 - 5;;0\n3;Wubble;0 - 5;;0\n")[0];
+        var setting = Bars.Scorer.Suggest([row])[0].Setting.ShouldNotBeNull();
+        string.Join(", ", Bars.Scorer.Counterparts(row, setting)).ShouldBe(expected);
+    }
+
     private static string Offered(string table, int row)
     {
         var suggestion = Bars.Scorer.Suggest(Reading.Rows(table))[row];
