@@ -1,7 +1,7 @@
 using System.Globalization;
 using Runup.Bench.Engine;
 
-// points CASE: the run's points for comparison; show CASE: what happens in it; figures CASE: for the peer; time CASE: "single member lane" in microseconds; drives: simulated drives.
+// points CASE: the run's points for comparison; show CASE: what happens in it; figures CASE: for the peer; time CASE: "single member lane" in microseconds; drives: simulated drives; statistics: by BenchmarkDotNet.
 return args switch
 {
     ["points", "a"] => Print(RampCase.Points()),
@@ -14,13 +14,19 @@ return args switch
     ["time", "a"] => Times(RampCase.SingleUs(), RampCase.MemberUs(1024), RampCase.LaneUs()),
     ["time", "b"] => Times(DriveCase.B.SingleUs(), DriveCase.B.MemberUs(1024), DriveCase.B.LaneUs()),
     ["time", "c"] => Times(DriveCase.C.SingleUs(), DriveCase.C.MemberUs(1024), DriveCase.C.LaneUs()),
-    ["lane", "b"] => Times(0, 0, DriveCase.B.LaneUs()),
+    ["statistics"] => Spread(),
     ["drives"] => Print(ManyDrives.Seconds()),
     _ => Usage(),
 };
 
 static int Times(double singleUs, double memberUs, double laneUs) =>
     Print([string.Create(CultureInfo.InvariantCulture, $"{singleUs:f3} {memberUs:f4} {laneUs:f4}")]);
+
+static int Spread()
+{
+    Statistics.Run();
+    return 0;
+}
 
 static int Print(IEnumerable<string> lines)
 {
@@ -34,6 +40,6 @@ static int Print(IEnumerable<string> lines)
 
 static int Usage()
 {
-    Console.Error.WriteLine("points|show|figures|time a|b|c, or drives");
+    Console.Error.WriteLine("points|show|figures|time a|b|c, or drives, or statistics");
     return 2;
 }
