@@ -30,7 +30,7 @@ public sealed class Reckoning
         known = new(() => Circuit is not null && plate is not null ? KnownMotor.Of(job.Motor, plate) : null);
         machine = new(() => MachineReading.Of(job, plate));
         boost = new(() => Circuit is { } circuit && plate is not null
-            ? BoostChoice.For(circuit, Output.Characteristic(VoltageShape.Linear, default, plate.Voltage), plate.Current, BreakawayAtMotor)
+            ? BoostChoice.For(circuit, Output.Characteristic(VoltageShape.Linear, default, plate.Voltage), plate.Current, BreakawayAtMotor, Known?.Now, BearableAtRest)
             : null);
         motion = new(() => Motion.Of(job, rating, this));
     }
@@ -82,6 +82,9 @@ public sealed class Reckoning
             return needed.NewtonMetres > 1e-3 * (Nameplate?.RatedTorque.NewtonMetres ?? 1) ? needed : null;
         }
     }
+
+    /// <summary>The current at which a start of one motor hangs: half as much again as its rated current, and no more than the drive's overload current.</summary>
+    public LineCurrent BearableAtRest => LineCurrent.FromAmperes(Math.Min(conditions.Overload.Amperes, UsualCurrentLimit * RatedCurrent.Amperes) / MotorCount);
 
     /// <summary>The current limit that the plan sets: the drive's overload current, at most 150 % of the motors' rated current unless breaking away needs more.</summary>
     public LineCurrent CurrentLimit

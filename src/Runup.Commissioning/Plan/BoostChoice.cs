@@ -1,6 +1,8 @@
 using Runup.Commissioning.Checks;
 using Runup.Engineering.Drives;
+using Runup.Engineering.Mechanics;
 using Runup.Engineering.Motors;
+using Runup.Engineering.Motors.Ensemble;
 using Runup.Quantities;
 
 namespace Runup.Commissioning.Plan;
@@ -21,7 +23,19 @@ public sealed record BoostChoice(Fraction Boost, Fraction Highest, ElectricalFre
     /// <param name="characteristic">Voltage against frequency; its own boost is left out.</param>
     /// <param name="rated">Rated current.</param>
     /// <param name="breakaway">Torque to break away, at the motor's shaft; null where none is known.</param>
-    public static BoostChoice For(EquivalentCircuit circuit, VoltsPerHertz characteristic, LineCurrent rated, Torque? breakaway)
+    /// <param name="motors">The motors that the plate may stand for: the boost is then enough for nine of ten of them, within what the others bear; null: only the one that fits best counts.</param>
+    /// <param name="bearable">The drive's current limit, at which a start hangs.</param>
+    public static BoostChoice For(EquivalentCircuit circuit, VoltsPerHertz characteristic, LineCurrent rated, Torque? breakaway, MotorEnsemble? motors, LineCurrent bearable)
+    {
+        var best = OfBestFit(circuit, characteristic, rated, breakaway);
+        return motors is not null && best.IsEnough
+            ? BoostForMost.Of(best, motors, boost => StartShare.Of(motors, characteristic with { Boost = boost }, breakaway, bearable), "break away", bearable).Choice
+            : best;
+    }
+
+    private static Fraction RoundedUp(double ratio) => Fraction.FromRatio(Math.Ceiling((ratio / Step) - 1e-9) * Step);
+
+    private static BoostChoice OfBestFit(EquivalentCircuit circuit, VoltsPerHertz characteristic, LineCurrent rated, Torque? breakaway)
     {
         var rated_V = characteristic.RatedVoltage.Volts;
         var highest = Fraction.FromRatio(Math.Sqrt(3) * circuit.StatorResistance.Ohms * rated.Amperes / rated_V);
@@ -60,6 +74,4 @@ public sealed record BoostChoice(Fraction Boost, Fraction Highest, ElectricalFre
             true,
             $"no breakaway torque is known: the boost covers the stator's drop at no-load current, √3·Rs·I_0 = √3 · {Said.Number(circuit.StatorResistance.Ohms)} Ω · {Said.Number(noLoad_A)} A = {Said.Number(drop_V)} V");
     }
-
-    private static Fraction RoundedUp(double ratio) => Fraction.FromRatio(Math.Ceiling((ratio / Step) - 1e-9) * Step);
 }

@@ -2,6 +2,7 @@ using Runup.Commissioning.Checks;
 using Runup.Commissioning.Survey;
 using Runup.Engineering.Drives;
 using Runup.Engineering.Mechanics;
+using Runup.Quantities;
 using Runup.Settings;
 
 namespace Runup.Commissioning.Plan;
@@ -15,14 +16,17 @@ internal static class VoltageCurve
     // The square curve only where it could keep a ramp twice as steep: with little flux a motor forgives little.
     private const double InHand = 2;
 
+    // Of the motors that the plate may stand for; the reckoning counts one that loses its grip for a moment as lost.
+    private const double MostMotors = 0.9;
+
     internal static void Plan(PlanBuilder plan, JobContext context)
     {
         var output = context.Output;
         Method(plan, context);
         plan.Number(Setting.BaseFrequency, output.BaseFrequency.Hertz, Rank.Must, output.Reason, Flux);
         plan.Number(Setting.MaximumOutputVoltage, output.MaximumVoltage.Volts, Rank.Must, output.Reason, Flux);
-        var quadratic = QuadraticBoost(context);
-        Shape(plan, context, quadratic);
+        var (quadratic, share) = QuadraticBoost(context);
+        Shape(plan, context, quadratic, share);
         if ((quadratic ?? context.Printed.Boost) is { } boost)
         {
             plan.Number(
@@ -69,7 +73,7 @@ internal static class VoltageCurve
             PlanBuilder.Practice);
     }
 
-    private static void Shape(PlanBuilder plan, JobContext context, BoostChoice? quadratic)
+    private static void Shape(PlanBuilder plan, JobContext context, BoostChoice? quadratic, Fraction? share)
     {
         var load = context.Job.Machine.Load.Value;
         if (context.Plate.IsSynchronous)
@@ -86,26 +90,42 @@ internal static class VoltageCurve
                 Setting.VfCharacteristic,
                 "linear",
                 load == LoadKind.Quadratic ? Rank.Should : Rank.Must,
-                load == LoadKind.Quadratic ? "a pump or fan could do with the square curve, but the ramp asked for needs the torque of full flux" : "this load needs full flux at every speed",
+                (load, share) switch
+                {
+                    (LoadKind.Quadratic, { } few) => $"a pump or fan could do with the square curve, and the motor that fits the plate best would; but of the motors that the plate may stand for no more than {Said.Number(few.Percent, 2)} of 100 follow the ramp on it, whatever the boost",
+                    (LoadKind.Quadratic, _) => "a pump or fan could do with the square curve, but the ramp asked for needs the torque of full flux",
+                    _ => "this load needs full flux at every speed",
+                },
                 Flux);
         }
     }
 
     /// <summary>The boost for the square curve, where load, ramp and breakaway allow it; null where the straight one is to be had.</summary>
-    private static BoostChoice? QuadraticBoost(JobContext context)
+    private static (BoostChoice? Boost, Fraction? Share) QuadraticBoost(JobContext context)
     {
         if (context.Job.Machine.Load.Value != LoadKind.Quadratic || context.Printed is not { Motion: { InertiaIsKnown: true } motion, Nameplate: { } plate, Circuit: { } circuit }
             || context.Job.Operation.Acceleration?.Value is not { Seconds: > 0 } asked || context.Output.BaseFrequency.Hertz < motion.MaximumFrequency.Hertz * 0.99)
         {
-            return null;
+            return (null, null);
         }
 
         var curve = context.Output.Characteristic(VoltageShape.Quadratic, default, plate.Voltage);
-        var boost = BoostChoice.For(circuit, curve, plate.Current, context.Printed.BreakawayAtMotor);
+        var (motors, limit) = (context.Printed.Known?.Now, context.Printed.BearableAtRest);
+        var boost = BoostChoice.For(circuit, curve, plate.Current, context.Printed.BreakawayAtMotor, null, limit);
         var onCurve = motion.Motor with { Characteristic = curve with { Boost = boost.Boost } };
-        return boost.IsEnough && boost.Boost.Ratio <= HighestBoost
-            && Acceleration.Of(motion.Machine, onCurve, motion.MaximumFrequency) is Acceleration.Reached reached && InHand * reached.ShortestRamp.Seconds <= asked.Seconds
-            ? boost
-            : null;
+        if (!boost.IsEnough || boost.Boost.Ratio > HighestBoost
+            || Acceleration.Of(motion.Machine, onCurve, motion.MaximumFrequency) is not Acceleration.Reached reached || InHand * reached.ShortestRamp.Seconds > asked.Seconds)
+        {
+            return (null, null);
+        }
+
+        if (motors is null)
+        {
+            return (boost, null);
+        }
+
+        var (choice, share) = BoostForMost.Of(
+            boost, motors, added => RunUpShare.Of(motors, curve with { Boost = added }, motion.Machine, motion.MaximumFrequency, asked, limit), "break away and follow the ramp", limit);
+        return share.Ratio >= MostMotors ? (choice, null) : (null, share);
     }
 }

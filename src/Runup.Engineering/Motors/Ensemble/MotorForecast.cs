@@ -48,6 +48,13 @@ public static class MotorForecast
             : new BoostBand(boost.As(Fraction.FromRatio), current.As(LineCurrent.FromAmperes));
     }
 
+    /// <summary>The boost at which a motor at rest draws a current from direct voltage: b = √3·Rs·I/U_N.</summary>
+    public static Band<Fraction> BoostForCurrentAtRest(MotorEnsemble ensemble, LineCurrent current)
+    {
+        var (amperes, rated_V) = (current.Amperes, ensemble.Plate.Voltage.Volts);
+        return Over(ensemble, (in MotorMember member) => Math.Sqrt(3) * member.Values.Stator_ohm * amperes / rated_V).As(Fraction.FromRatio);
+    }
+
     internal static Band<double> Over(MotorEnsemble ensemble, MemberFigure figure) =>
         ensemble.Band(figure) ?? throw new System.Diagnostics.UnreachableException();
 }
