@@ -16,6 +16,11 @@ internal static class MotorReadingsPage
             page.Line($"With {Count(known.Readings.Used.Count)}, each weighed by its instrument's error; before: by the plate alone.");
         }
 
+        if (known.ReadingsContradict)
+        {
+            page.Line("These readings are hardly those of a motor with this plate. Trust the bands before; look at the plate, the readings and their units again.");
+        }
+
         foreach (var row in known.Readings.NotUsed)
         {
             page.Line($"Not used, {row}.");
