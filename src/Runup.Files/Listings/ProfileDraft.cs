@@ -137,7 +137,7 @@ public sealed class ProfileDraft(MeaningScorer scorer, IReadOnlySet<string> conf
         keys.Add(Key(confirmed.Contains(row.Number) ? "means" : "perhaps", setting.Name));
         if (advice is ConversionAdvice.Declared declared)
         {
-            keys.Add(declared.Key is "at-no-slip" ? "at-no-slip: yes" : Key(declared.Key, declared.Value));
+            keys.Add(declared.Key is "at-no-slip" || declared.Value[0] is '{' ? $"{declared.Key}: {declared.Value}" : Key(declared.Key, declared.Value));
         }
     }
 

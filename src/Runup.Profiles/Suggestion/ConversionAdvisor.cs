@@ -40,7 +40,7 @@ public sealed class ConversionAdvisor(IReadOnlyList<ListedParameter> rows, IRead
             RampEnd.Base => Over(Setting.BaseFrequency, "base frequency"),
             RampEnd.Rated => Over(Setting.MotorRatedFrequency, "the motor's rated frequency"),
             RampEnd.Maximum => new ConversionAdvice.None(),
-            RampEnd.Fixed => new ConversionAdvice.Asked("it counts to a frequency that no parameter holds: this is right only while the maximum frequency is the same"),
+            RampEnd.Fixed => new ConversionAdvice.Declared("counted-over", CountingWords.FixedEnd(row), "the table says so", IsSaid: true),
             _ => new ConversionAdvice.Asked("from 0 to which frequency? Without `counted-over` to the maximum frequency"),
         };
     }
@@ -79,7 +79,8 @@ public sealed class ConversionAdvisor(IReadOnlyList<ListedParameter> rows, IRead
         {
             return rows.FirstOrDefault(CountingWords.IsDriveCurrent) is { } rating
                 ? new ConversionAdvice.Declared("part-of", rating.Number, "the table says of the drive's rating", IsSaid: true)
-                : new ConversionAdvice.Asked($"{row.Unit} of the drive's own rating, which no row here holds: `part-of` its number, or leave it a guess");
+                : unit is "A" ? new ConversionAdvice.Declared("part-of", "{current: normal}", "the table says of the drive's rating", IsSaid: true)
+                : new ConversionAdvice.Asked($"{row.Unit} of the drive's own rating: `part-of` a fixed value, such as `part-of: 400 V`");
         }
 
         var of = (unit, whole) switch

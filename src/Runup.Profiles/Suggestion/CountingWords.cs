@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Text.RegularExpressions;
 
 namespace Runup.Profiles;
@@ -14,9 +15,15 @@ internal static partial class CountingWords
         return Base().IsMatch(text) ? RampEnd.Base
             : Maximum().IsMatch(text) ? RampEnd.Maximum
             : Rated().IsMatch(text) ? RampEnd.Rated
-            : Figure().IsMatch(text) ? RampEnd.Fixed
+            : Figure().IsMatch(text) && HighestFigure(text) > 0 ? RampEnd.Fixed
             : RampEnd.Unsaid;
     }
+
+    /// <summary>The frequency in figures that a ramp is counted to.</summary>
+    internal static string FixedEnd(ListedParameter row) => HighestFigure(Text(row)).ToString(CultureInfo.InvariantCulture) + " Hz";
+
+    private static decimal HighestFigure(string text) =>
+        AnyFrequency().Matches(text).Select(m => decimal.Parse(m.Groups["figure"].Value.Replace(',', '.'), CultureInfo.InvariantCulture)).DefaultIfEmpty(0).Max();
 
     /// <summary>Of what a part is counted.</summary>
     internal static Whole PartOf(ListedParameter row)
@@ -48,6 +55,9 @@ internal static partial class CountingWords
 
     [GeneratedRegex(@"\b(?:to|and|/|-|–|~|…|\.{2,})\s*\d{2,3}(?:[.,]\d+)?\s*Hz\b|\b\d{2,3}(?:[.,]\d+)?\s*Hz\s*(?:to|->|–|-)\s*0", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant, Patience)]
     private static partial Regex Figure();
+
+    [GeneratedRegex(@"(?<figure>\d{2,3}(?:[.,]\d+)?)\s*Hz\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, Patience)]
+    private static partial Regex AnyFrequency();
 
     [GeneratedRegex(@"\b(?:of|%)\s*(?:the\s+)?(?:drive|inverter|converter|device|unit|vfd)(?:'s)?\b|\b(?:drive|inverter|converter|device)\s+(?:rated|nominal|rating)\b|\bHD rating\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant, Patience)]
     private static partial Regex OfDrive();

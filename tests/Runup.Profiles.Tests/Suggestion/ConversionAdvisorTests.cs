@@ -17,7 +17,9 @@ public sealed class ConversionAdvisorTests
     [InlineData("Ramp-up", "from 0 to the motor's rated frequency", "counted-over: 14")]
     [InlineData("Ramp-up", "time from 0 to maximum frequency", "")]
     [InlineData("Ramp-up", "0 to f_max", "")]
-    [InlineData("Ramp-up", "0 to 50 Hz", "to ask")]
+    [InlineData("Ramp-up", "0 to 50 Hz", "counted-over: 50 Hz")]
+    [InlineData("Ramp-up", "0 to 00 Hz", "to ask")]
+    [InlineData("Ramp-down", "50 Hz to 0", "counted-over: 50 Hz")]
     [InlineData("Ramp-up", "", "to ask")]
     [InlineData("Ramp-up", "at most 3600 s", "to ask")]
     public void A_ramp_is_counted_over_what_the_table_says(string name, string remark, string expected) =>
@@ -27,7 +29,7 @@ public sealed class ConversionAdvisorTests
     [InlineData("% of FLC", "part-of: 11")]
     [InlineData("% In", "part-of: 11")]
     [InlineData("%", "part-of: 11 (to ask)")]
-    [InlineData("% of drive rated current", "to ask")]
+    [InlineData("% of drive rated current", "part-of: {current: normal}")]
     public void Per_cent_is_of_what_the_table_says(string unit, string expected) =>
         Advice(Row("25", "Current limit", "%") with { UnitText = unit }, Setting.CurrentLimit).ShouldBe(expected);
 
