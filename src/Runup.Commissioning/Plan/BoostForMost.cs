@@ -35,7 +35,7 @@ internal static class BoostForMost
 
         var atLimit = MotorForecast.BoostForCurrentAtRest(motors, bearable).P05;
         var raised = chosen.Ratio > best.Boost.Ratio
-            ? $"; so far by the motor that fits the plate best, {Said.Percent(best.Boost.Ratio, 2)}; with {Said.Percent(chosen.Ratio, 2)} it is {Of100(most)} of the motors that the plate may stand for that {doing}, with the former {Of100(first)}; above {Said.Percent(atLimit.Ratio, 2)} the five of 100 with the least resistance meet {Said.Number(bearable.Amperes)} A at rest"
+            ? $". That is {Said.Percent(best.Boost.Ratio, 2)} for the motor that fits the plate best; of all the motors that the plate may stand for {Of100(first)} {doing} with it, and {Of100(most)} with {Said.Percent(chosen.Ratio, 2)}. Above {Said.Percent(atLimit.Ratio, 2)} the five of 100 with the least resistance draw {Said.Number(bearable.Amperes)} A at rest, the limit"
             : $"; of the motors that the plate may stand for {Of100(most)} {doing} with it";
         return (best with { Boost = chosen, Reason = best.Reason + raised }, most);
     }
