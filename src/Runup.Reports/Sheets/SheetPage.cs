@@ -8,12 +8,13 @@ namespace Runup.Reports.Sheets;
 /// <summary>The sheet for paper: one line for each parameter, a box to tick, a blank for what was found.</summary>
 public static class SheetPage
 {
-    // In half lines: a row takes two, each further line of its name or reason one more. Tried on US Letter, the lower of the two.
-    private const int RoomInHalfLines = 72;
+    // In half lines: a row takes two, each further line of its name or reason one more. Tried on A4, the lower of the two, and on US Letter, the narrower.
+    private const int RoomInHalfLines = 70;
     private const int LettersOfName = 27;
     private const int LettersOfWhy = 86;
 
-    // One column more takes from the reasons, and the heading a line.
+    // One column more takes from names and reasons, and the heading a line.
+    private const int LettersOfNameBesideFound = 22;
     private const int LettersOfWhyBesideFound = 66;
     private const int MoreOfHead = 4;
 
@@ -36,8 +37,11 @@ public static class SheetPage
         _ => "must nearest",
     };
 
-    private static int HalfLines(SheetModel sheet) => (sheet.Found is null ? 0 : MoreOfHead)
-        + sheet.Lines.Sum(e => 2 + Math.Max(e.Name.Length / LettersOfName, e.MarksAndWhy.Length / (sheet.Found is null ? LettersOfWhy : LettersOfWhyBesideFound)));
+    private static int HalfLines(SheetModel sheet)
+    {
+        var (more, ofName, ofWhy) = sheet.Found is null ? (0, LettersOfName, LettersOfWhy) : (MoreOfHead, LettersOfNameBesideFound, LettersOfWhyBesideFound);
+        return more + sheet.Lines.Sum(e => 2 + Math.Max(e.Name.Length / ofName, e.MarksAndWhy.Length / ofWhy));
+    }
 
     private static void Body(HtmlWriter html, SheetModel sheet)
     {
