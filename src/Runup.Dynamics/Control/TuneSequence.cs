@@ -9,6 +9,7 @@ namespace Runup.Dynamics.Control;
 /// <remarks>
 /// With all leakage on the stator's side Z = Rs + jω·Lσ + 1/(1/Rr + 1/(jω·Lm)). Rs = ΔV/ΔI of two direct currents; Lσ from the higher frequency, Rr and Lm from the lower, where the
 /// rotor's branch shows, in turn until they agree. Without load the branch's susceptance is 1/(ω·Lm) whatever the slip: Lm at the flux at which the motor will work.
+/// Currents of the test as shares of the motor's, and its times, were found by trial on motors from 0.75 to 75 kW.
 /// </remarks>
 internal sealed class TuneSequence
 {

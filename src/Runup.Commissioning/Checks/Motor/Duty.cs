@@ -8,6 +8,8 @@ internal sealed class Duty() : Check("motor.duty", Stage.Coupled)
 {
     private const double Rounding = 1.02;
     private const double UsualCycleSeconds = 600;
+
+    // Stops in an hour (common practice, no source).
     private const double OftenStopped = 4;
 
     private static readonly Basis Rule = new Basis.Standard("IEC 60034-1, duty types", Recalled: true);
