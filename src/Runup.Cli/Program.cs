@@ -14,7 +14,7 @@ internal static class Program
         app.Configure(Verbs.Configure);
         try
         {
-            return app.Run(arguments);
+            return OptionWithoutValue.In(arguments) is { } cutShort ? WrongUsage(cutShort) : app.Run(arguments);
         }
         catch (Complaint complaint)
         {
@@ -23,8 +23,7 @@ internal static class Program
         }
         catch (CommandAppException usage)
         {
-            Console.Error.WriteLine($"runup: {usage.Message.TrimEnd('.')}; `runup --help` lists the verbs, `runup VERB --help` what each takes");
-            return (int)ExitStatus.BadInput;
+            return WrongUsage(usage.Message.TrimEnd('.'));
         }
         catch (DirectoryNotFoundException missing)
         {
@@ -48,5 +47,11 @@ internal static class Program
             return (int)ExitStatus.BadInput;
         }
 #pragma warning restore CA1031
+    }
+
+    private static int WrongUsage(string what)
+    {
+        Console.Error.WriteLine($"runup: {what}; `runup --help` lists the verbs, `runup VERB --help` what each takes");
+        return (int)ExitStatus.BadInput;
     }
 }

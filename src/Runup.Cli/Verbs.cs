@@ -46,7 +46,8 @@ internal static class Verbs
             .WithExample("sheet", "swp-101.job.yaml", "--must", "--html", "swp-101.html");
         config.AddCommand<RehearseCommand>("rehearse")
             .WithDescription("Simulate the first start and stop before power")
-            .WithExample("rehearse", "swp-101.job.yaml");
+            .WithExample("rehearse", "swp-101.job.yaml")
+            .WithExample("rehearse", "swp-101.job.yaml", "--ensemble", "--plot", "swp-101.svg");
         config.AddCommand<SimulateCommand>("simulate")
             .WithDescription("Serve the simulated drive of a job, or all of a folder")
             .WithExample("simulate", "swp-101.job.yaml", "--tcp", "1502");

@@ -38,7 +38,8 @@ public sealed class EnsembleTests
         }
 
         // The one rehearsal by the plate's circuit lies in the band of the many that get its orders.
-        run.Json.GetProperty("peak_current_A").GetDouble().ShouldBeInRange(
+        run.Json.GetProperty("peak_current_A").GetProperty("p50").GetDouble().ShouldBe(ensemble.GetProperty("peak_current_A").GetProperty("p50").GetDouble());
+        run.Json.GetProperty("by_plate").GetProperty("peak_current_A").GetDouble().ShouldBeInRange(
             ensemble.GetProperty("peak_current_A").GetProperty("p05").GetDouble() * 0.9, ensemble.GetProperty("peak_current_A").GetProperty("p95").GetDouble() * 1.1);
     }
 
@@ -51,5 +52,26 @@ public sealed class EnsembleTests
         var one = await RunupProgram.Call(scratch.Folder, call, environment: ("DOTNET_PROCESSOR_COUNT", "1"));
         all.Status.ShouldBe(0);
         one.Output.ShouldBe(all.Output);
+    }
+
+    [Fact]
+    public async Task A_seed_draws_other_motors_and_the_same_ones_again()
+    {
+        using var scratch = new Scratch();
+        var usual = await RunupProgram.Call(scratch.Folder, "rehearse", scratch.DemoJob(), "--ensemble", "--json");
+        var named = await RunupProgram.Call(scratch.Folder, "rehearse", scratch.DemoJob(), "--ensemble", "--json", "--seed", "20");
+        var other = await RunupProgram.Call(scratch.Folder, "rehearse", scratch.DemoJob(), "--ensemble", "--json", "--seed", "4294967295");
+        var again = await RunupProgram.Call(
+            scratch.Folder, ["rehearse", scratch.DemoJob(), "--ensemble", "--json", "--seed", "4294967295"], environment: ("DOTNET_PROCESSOR_COUNT", "1"));
+
+        named.Output.ShouldBe(usual.Output);
+        again.Output.ShouldBe(other.Output);
+        Seed(usual).ShouldBe(20u);
+        Seed(other).ShouldBe(4294967295u);
+        Peak(other).ShouldNotBe(Peak(usual));
+        Peak(other).ShouldBe(Peak(usual), 0.05 * Peak(usual));
+
+        static ulong Seed(Run run) => run.Json.GetProperty("ensemble").GetProperty("seed").GetUInt64();
+        static double Peak(Run run) => run.Json.GetProperty("peak_current_A").GetProperty("p95").GetDouble();
     }
 }

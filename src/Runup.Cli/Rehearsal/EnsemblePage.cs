@@ -10,8 +10,9 @@ namespace Runup.Cli.Rehearsal;
 /// <summary>What a rehearsal over all motors that the plate may stand for says, for people and for programs.</summary>
 internal static class EnsemblePage
 {
-    internal static void Write(Page page, EnsembleResult ensemble)
+    internal static void Write(Page page, RehearsedEnsemble rehearsed)
     {
+        var ensemble = rehearsed.Result;
         page.Heading($"With {ensemble.Members.Count} motors that the plate may stand for, the same orders at the same times");
         page.Table(
             [new(""), new("low", Digits: true), new("middle", Digits: true), new("high", Digits: true), new(""), new("")],
@@ -21,7 +22,7 @@ internal static class EnsemblePage
                 Row("highest current", ensemble, m => m.PeakCurrentA, "A"),
                 Row("highest DC bus", ensemble, m => m.PeakDcBusV, "V"),
             ]);
-        page.Line("5 of 100 motors lie below low, 5 above high.");
+        page.Line($"5 of 100 motors lie below low, 5 above high.{(rehearsed.Seed == MotorEnsemble.DefaultSeed ? "" : $" Drawn with --seed {rehearsed.Seed}.")}");
         var trips = Trips(ensemble);
         page.Line(trips.Count == 0
             ? "None of them trips."
@@ -32,10 +33,12 @@ internal static class EnsemblePage
         }
     }
 
-    internal static void Write(Utf8JsonWriter json, EnsembleResult ensemble)
+    internal static void Write(Utf8JsonWriter json, RehearsedEnsemble rehearsed)
     {
+        var ensemble = rehearsed.Result;
         json.WriteStartObject("ensemble");
         json.WriteNumber("members", ensemble.Members.Count);
+        json.WriteNumber("seed", rehearsed.Seed);
         json.Array("trips", Trips(ensemble), (j, t) =>
         {
             j.WriteStartObject();
@@ -44,10 +47,7 @@ internal static class EnsemblePage
             j.WriteEndObject();
         });
         json.WriteNumber("broke_down", ensemble.Members.Count(m => m.RanAway));
-        Figure(json, "peak_current_A", ensemble.BandOf(m => m.PeakCurrentA));
-        Figure(json, "peak_dc_bus_V", ensemble.BandOf(m => m.PeakDcBusV));
-        Figure(json, "time_to_speed_s", ensemble.BandOf(m => m.TimeToSpeedS));
-        Figure(json, "time_to_stop_s", ensemble.BandOf(m => m.TimeToStopS));
+        Figures(json, ensemble);
         json.Array("t_s", ensemble.Trace.TimeS, (j, t) => j.NumberValue(t));
         Column(json, "output_frequency_Hz", ensemble.Trace.FrequencyHz);
         Column(json, "speed_rpm", ensemble.Trace.SpeedRpm);
@@ -55,6 +55,14 @@ internal static class EnsemblePage
         Column(json, "dc_bus_V", ensemble.Trace.DcBusV);
         Column(json, "torque_Nm", ensemble.Trace.TorqueNm);
         json.WriteEndObject();
+    }
+
+    internal static void Figures(Utf8JsonWriter json, EnsembleResult ensemble)
+    {
+        Figure(json, "peak_current_A", ensemble.BandOf(m => m.PeakCurrentA));
+        Figure(json, "peak_dc_bus_V", ensemble.BandOf(m => m.PeakDcBusV));
+        Figure(json, "time_to_speed_s", ensemble.BandOf(m => m.TimeToSpeedS));
+        Figure(json, "time_to_stop_s", ensemble.BandOf(m => m.TimeToStopS));
     }
 
     private static List<(TripCause Cause, int Count)> Trips(EnsembleResult ensemble) =>

@@ -1,5 +1,6 @@
 using System.ComponentModel;
 using Runup.Cli.Survey;
+using Runup.Cli.Terminal;
 using Runup.Commissioning.Sheet;
 using Spectre.Console;
 using Spectre.Console.Cli;
@@ -38,9 +39,7 @@ internal sealed class SheetSettings : JobSettings
             return ValidationResult.Error("--must and --all exclude one another; one of them would do");
         }
 
-        // Another ending is a slip, and could lie on the job file itself.
-        var slip = ((string Option, string? File, string Ending)[])[("--html", Html, ".html"), ("--xlsx", Xlsx, ".xlsx"), ("--csv", Csv, ".csv")];
-        var wrong = slip.FirstOrDefault(s => s.File is { } file && (!file.EndsWith(s.Ending, StringComparison.OrdinalIgnoreCase) || Path.GetFileName(file).Length == s.Ending.Length));
-        return wrong.File is null ? ValidationResult.Success() : ValidationResult.Error($"{wrong.Option} '{wrong.File}' would not do; a file whose name ends in {wrong.Ending} would");
+        return new[] { FileOption.Named("--html", Html, ".html"), FileOption.Named("--xlsx", Xlsx, ".xlsx"), FileOption.Named("--csv", Csv, ".csv") }
+            .FirstOrDefault(r => !r.Successful) ?? ValidationResult.Success();
     }
 }

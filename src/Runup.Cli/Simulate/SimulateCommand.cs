@@ -113,8 +113,8 @@ internal sealed class SimulateCommand : AsyncCommand<SimulateCommand.Settings>
 
         [CommandOption("--tcp <PORT>")]
         [Description("Port of the first drive, the others follow; 0 picks free ones")]
-        [DefaultValue(0)]
-        public int Tcp { get; set; }
+        [DefaultValue("0")]
+        public NumberOption TcpText { get; set; } = new("0");
 
         [CommandOption("--on <ADDRESS>")]
         [Description("Address to listen on; by default only this computer reaches it")]
@@ -123,8 +123,8 @@ internal sealed class SimulateCommand : AsyncCommand<SimulateCommand.Settings>
 
         [CommandOption("--rate <N>")]
         [Description("Times real time")]
-        [DefaultValue(1.0)]
-        public double Rate { get; set; } = 1;
+        [DefaultValue("1")]
+        public NumberOption RateText { get; set; } = new("1");
 
         [CommandOption("--json")]
         [Description("One line of JSON once it listens")]
@@ -134,10 +134,14 @@ internal sealed class SimulateCommand : AsyncCommand<SimulateCommand.Settings>
             ? address
             : throw new Complaint(ExitStatus.BadInput, $"runup: --on {On} is not an address; one such as 127.0.0.1 would do");
 
+        internal int Tcp => (int)TcpText.Whole(IPEndPoint.MaxPort)!.Value;
+
+        internal double Rate => RateText.Within(0.1, 1000)!.Value;
+
         public override Spectre.Console.ValidationResult Validate() => this switch
         {
-            { Tcp: < 0 or > 65535 } => Spectre.Console.ValidationResult.Error($"--tcp {Tcp} is not a port; 0 to 65535 would do"),
-            { Rate: not (>= 0.1 and <= 1000) } => Spectre.Console.ValidationResult.Error($"--rate {Rate} would not do; 0.1 to 1000 would"),
+            { TcpText: var port } when port.Whole(IPEndPoint.MaxPort) is null => port.Wrong("--tcp", "a port from 1 to 65535, or 0 for a free one,"),
+            { RateText: var rate } when rate.Within(0.1, 1000) is null => rate.Wrong("--rate", "a number from 0.1 to 1000, such as 10,"),
             _ => Spectre.Console.ValidationResult.Success(),
         };
     }

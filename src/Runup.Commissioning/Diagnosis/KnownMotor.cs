@@ -20,9 +20,10 @@ public sealed record KnownMotor(MotorEnsemble FromPlate, MotorEnsemble Now, Moto
     public bool ReadingsContradict => HasReadings && (Now.LogEvidence - FromPlate.LogEvidence) / Readings.Used.Count < Unlikely;
 
     /// <summary>What is known of a motor; null where no induction motor has its plate.</summary>
-    public static KnownMotor? Of(MotorSurvey motor, Nameplate plate, PlateTrust trust = PlateTrust.WithTolerances, IReadOnlyList<ReadingRow>? rows = null)
+    public static KnownMotor? Of(
+        MotorSurvey motor, Nameplate plate, PlateTrust trust = PlateTrust.WithTolerances, IReadOnlyList<ReadingRow>? rows = null, ulong seed = MotorEnsemble.DefaultSeed)
     {
-        if (MotorEnsemble.Of(plate, trust) is not { } fromPlate)
+        if (MotorEnsemble.Of(plate, trust, seed: seed) is not { } fromPlate)
         {
             return null;
         }

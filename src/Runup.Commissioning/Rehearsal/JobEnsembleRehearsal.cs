@@ -18,11 +18,20 @@ public sealed record JobEnsembleRehearsal(RehearsalResult Middle, EnsembleResult
     private const int PointsOfBands = 400;
 
     /// <summary>Runs it after a rehearsal by the plate's circuit alone, whose times of orders all members share; null where no motor is known.</summary>
+    /// <param name="context">The job.</param>
+    /// <param name="plan">Its settings.</param>
+    /// <param name="profile">The drive's family.</param>
+    /// <param name="size">Its size.</param>
+    /// <param name="middle">The rehearsal by the plate's circuit.</param>
+    /// <param name="members">How many motors.</param>
+    /// <param name="seed">Of the draw of motors: the same seed gives the same ones.</param>
+    /// <param name="progress">Told now and then which part is done.</param>
+    /// <param name="cancellation">Ends it.</param>
     public static JobEnsembleRehearsal? Of(
-        JobContext context, SettingsPlan plan, DriveProfile profile, DriveSize size, RehearsalResult middle, int members, IProgress<double>? progress = null, CancellationToken cancellation = default)
+        JobContext context, SettingsPlan plan, DriveProfile profile, DriveSize size, RehearsalResult middle, int members, ulong seed, IProgress<double>? progress = null, CancellationToken cancellation = default)
     {
         ArgumentNullException.ThrowIfNull(middle);
-        if (RehearsalSystem.Of(context) is not { } system || context.Nameplate is not { } plate || KnownMotor.Of(context.Job.Motor, plate) is not { Now: var known })
+        if (RehearsalSystem.Of(context) is not { } system || context.Nameplate is not { } plate || KnownMotor.Of(context.Job.Motor, plate, seed: seed) is not { Now: var known })
         {
             return null;
         }

@@ -15,7 +15,8 @@ public sealed class MotorEnsemble
     /// <summary>How many members there are unless told otherwise.</summary>
     public const int DefaultSize = 512;
 
-    private const ulong DefaultSeed = 20;
+    /// <summary>The seed of the members unless told otherwise.</summary>
+    public const ulong DefaultSeed = 20;
 
     // So many times the members are tried for a plate that hardly any motor has.
     private const int Patience = 16;
