@@ -53,13 +53,13 @@ static int jac(realtype t, N_Vector y, N_Vector fy, SUNMatrix M, void *u, N_Vect
     const double *x = NV_DATA_S(y);
     double w = field(t), slip = w - pp * x[4];
     double ss = pls * (1 - share * pls), sr = -share * pls * plr, rrd = plr * (1 - share * plr);
-    double idr = rrd * x[3] + sr * x[1], iqr = rrd * x[2] + sr * x[0], k = 1.5 * pp / J;
+    double k = 1.5 * pp / J;
 #define E(i, j) SM_ELEMENT_D(M, i, j)
     E(0, 0) = -rs * ss; E(0, 1) = -w; E(0, 2) = -rs * sr;
     E(1, 0) = w; E(1, 1) = -rs * ss; E(1, 3) = -rs * sr;
     E(2, 0) = -rr * sr; E(2, 2) = -rr * rrd; E(2, 3) = -slip; E(2, 4) = pp * x[3];
     E(3, 1) = -rr * sr; E(3, 2) = slip; E(3, 3) = -rr * rrd; E(3, 4) = -pp * x[2];
-    E(4, 0) = -k * x[3] * sr; E(4, 1) = k * x[2] * sr; E(4, 2) = k * idr; E(4, 3) = -k * iqr; E(4, 4) = -2 * load2 * x[4] / J;
+    E(4, 0) = -k * x[3] * sr; E(4, 1) = k * x[2] * sr; E(4, 2) = k * sr * x[1]; E(4, 3) = -k * sr * x[0]; E(4, 4) = -2 * load2 * x[4] / J;
     return 0;
 }
 

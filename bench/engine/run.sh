@@ -4,9 +4,11 @@
 #   bench/engine/run.sh [--json] [--rounds N]
 #
 # Case a: motor of 50 hp and its machine on a V/f ramp, 3 s. Case b: the same motor on a drive with its control and DC bus, start at the current limit and stop by
-# overvoltage control, 3.6 s. Case c: with a braking chopper on a stiff bus. The control of b and c is sampled each millisecond, for every method alike.
+# overvoltage control, 3.6 s. Case c: with a braking chopper on a stiff bus. The control of b and c is sampled each millisecond, as a drive's is, for every method alike.
 # CVODE: the quicker of BDF and Adams, each with its own first step or the one before it as a hint. C: the quicker of Dormand-Prince and Runge-Kutta.
-# "told": CVODE once more, without a stop and without the control, whose outputs it is given beforehand and smooth: the plant alone, held against itself.
+# "smooth": the same control as equations beside the plant's (smooth.h), so that CVODE goes through the run at once and stops at true events alone; its settings are scanned.
+#   Held against its own 1e-12 run; how far that lies from ours, which is sampled, is printed. Runup is held against both forms; the bars (5 and 60 times) count for each.
+# "told": CVODE without a stop and without the control, whose outputs it is given beforehand and smooth: what the plant alone costs it.
 # All times are processor time of the process, in microseconds; those of many members over the number of processors. SciPy and Octave: case a.
 # Needs Debian's gcc, libc6-dev and libsundials-dev, and the .NET 10 SDK; python3-scipy and octave where they are there; it installs nothing.
 set -euo pipefail
@@ -16,7 +18,7 @@ while [ $# -gt 0 ]; do
   case "$1" in
     --json) json=true ;;
     --rounds) rounds=$2; shift ;;
-    *) sed -n '2,12s/^# \{0,1\}//p' "$0" >&2; exit 2 ;;
+    *) sed -n '2,14s/^# \{0,1\}//p' "$0" >&2; exit 2 ;;
   esac
   shift
 done
@@ -26,7 +28,7 @@ fi
 export DOTNET_TieredPGO=0
 out=artifacts/bench-engine
 mkdir -p "$out"
-for peer in ramp drive peak; do
+for peer in ramp drive smooth peak; do
   gcc -O3 -march=native -Wall -o "$out/$peer" "bench/engine/$peer.c" \
     -lsundials_cvode -lsundials_nvecserial -lsundials_sunmatrixdense -lsundials_sunlinsoldense -lm
 done
@@ -36,12 +38,16 @@ peer() { # CASE [check]
   if [ "$1" = a ]; then
     if [ $# -gt 1 ]; then "$out/ramp" check <"$out/points.a"; else "$out/ramp" 2>/dev/null; fi
   elif [ $# -gt 1 ]; then "$out/drive" check "$out/points.$1" <"$out/figures.$1"
-  else "$out/drive" <"$out/figures.$1" 2>/dev/null; fi
+  else
+    "$out/drive" <"$out/figures.$1" 2>/dev/null
+    "$out/smooth" <"$out/figures.$1" 2>/dev/null
+  fi
 }
 for case in a b c; do
   [ "$case" = a ] || "$ours" figures "$case" >"$out/figures.$case"
   "$ours" points "$case" >"$out/points.$case"
   peer "$case" check >"$out/error.$case"
+  [ "$case" = a ] || "$out/smooth" apart "$out/points.$case" <"$out/figures.$case" >"$out/apart.$case" 2>/dev/null
   : >"$out/peers.$case"; : >"$out/ours.$case"
 done
 # One kind after the other in each round, so that what else the machine does meets all of them.
@@ -70,7 +76,9 @@ figures() { # CASE: sets the variables of a case
   single=$(awk '{print $1}' "$out/ours.$1" | median) member=$(awk '{print $2}' "$out/ours.$1" | median) lane=$(awk '{print $3}' "$out/ours.$1" | median)
   cvode=$(for m in "cvode bdf" "cvode adams" "cvode bdf-hint" "cvode adams-hint"; do of "$1" "$m"; done | grep -v null | least)
   c=$(for m in dp rk4; do of "$1" "$m"; done | least)
+  smooth=$(for m in "smooth bdf" "smooth adams"; do of "$1" "$m"; done | grep -v null | least) c_smooth=$(of "$1" "smooth dp")
   read -r speed_error current_error <"$out/error.$1"
+  if [ "$1" != a ]; then read -r speed_apart current_apart <"$out/apart.$1"; fi
 }
 if $json; then
   printf '{"machine": "%s", "cores": %d, "load": %s' "$machine" "$(nproc)" "$(cut -d' ' -f1 /proc/loadavg)"
@@ -78,6 +86,8 @@ if $json; then
     figures "$case"
     printf ', "%s": {"ours_us": %s, "batch_member_us": %s, "member_us_one_core": %s, "cvode_us": %s, "c_us": %s, "speed_error_rad_per_s": %s, "current_error_A": %s, ' \
       "$case" "$single" "$member" "$lane" "$cvode" "$c" "$speed_error" "$current_error"
+    [ "$case" = a ] || printf '"cvode_smooth_us": %s, "c_smooth_us": %s, "smooth_speed_apart_rad_per_s": %s, "smooth_current_apart_A": %s, "ratio_cvode_smooth": %s, "ratio_cvode_smooth_member": %s, ' \
+      "$smooth" "$c_smooth" "$speed_apart" "$current_apart" "$(ratio "$smooth" "$single" 1)" "$(ratio "$smooth" "$member" 0)"
     [ "$case" != b ] || printf '"cvode_told_us": %s, ' "$(for m in "told bdf" "told adams"; do of b "$m"; done | least)"
     printf '"ratio_cvode": %s, "ratio_c": %s, "ratio_cvode_member": %s}' "$(ratio "$cvode" "$single" 1)" "$(ratio "$single" "$c" 2)" "$(ratio "$cvode" "$member" 0)"
   done
@@ -93,12 +103,14 @@ for case in a b c; do
     c) what="the same with chopper, stiff bus, 3.6 s" ;;
   esac
   printf '\ncase %s, %-42s %12s  CVODE over it   setting\n' "$case" "$what" us
-  for method in "cvode bdf" "cvode adams" "cvode bdf-hint" "cvode adams-hint" dp rk4 "told bdf" "told adams"; do
+  for method in "cvode bdf" "cvode adams" "cvode bdf-hint" "cvode adams-hint" dp rk4 "smooth bdf" "smooth adams" "smooth dp" "told bdf" "told adams"; do
     us=$(of "$case" "$method")
     [ "$us" = null ] || printf '  %-48s %12.1f  %13s   %s\n' "$method" "$us" "$(ratio "$cvode" "$us" 1)" "$(setting "$case" "$method")"
   done
   printf '  %-48s %12.1f  %13s   %s times the best C\n' "Runup, one simulation" "$single" "$(ratio "$cvode" "$single" 1)" "$(ratio "$single" "$c" 2)"
   printf '  %-48s %12.2f  %13s\n  %-48s %12.2f  %13s\n' "Runup, a member of 1024, all cores" "$member" "$(ratio "$cvode" "$member" 0)" "Runup, a member of 8, one core" "$lane" "$(ratio "$cvode" "$lane" 0)"
+  [ "$case" = a ] || printf '  CVODE smooth: %s times Runup, %s times a member; that run and ours, sampled, lie at most %s rad/s and %s A apart\n' \
+    "$(ratio "$smooth" "$single" 1)" "$(ratio "$smooth" "$member" 0)" "$speed_apart" "$current_apart"
   printf '  largest error of Runup: %s rad/s, %s A (allowed 0.01 and 0.1)\n' "$speed_error" "$current_error"
   if [ "$case" = a ]; then
     for other in scipy octave; do

@@ -10,7 +10,7 @@ using Runup.Settings;
 
 namespace Runup.Bench.Engine;
 
-/// <summary>Cases (b) and (c): the motor of case (a) on a drive, sampled control and DC bus, start at the current limit and stop; drive.c holds the same equations.</summary>
+/// <summary>Cases (b) and (c): the motor of case (a) on a drive, sampled control and DC bus, start at the current limit and stop; drive.c holds the same equations, smooth.h the control as equations.</summary>
 internal sealed class DriveCase
 {
     private const int Ticks = 3600;
