@@ -182,7 +182,7 @@ public sealed class DriveSimulation
 
         if (plant.Advance(command).IsSet(0))
         {
-            Breakdown = new SimulationBreakdown(ticks * TickSeconds, "The states of motor, shaft and DC bus left the range of numbers.");
+            Breakdown = new SimulationBreakdown(ticks * TickSeconds, "the states of motor, shaft and DC bus left the range of numbers.");
             control.Of(0).TripBy(TripCause.External);
         }
 

@@ -57,6 +57,13 @@ public sealed class VirtualDrive : IModbusDevice
             : null;
     }
 
+    /// <summary>What prevents such a drive on such a plant; empty where nothing does.</summary>
+    public static IReadOnlyList<SystemProblem> Problems(DriveProfile profile, DriveSize size, DriveSystem plant)
+    {
+        ArgumentNullException.ThrowIfNull(size);
+        return SystemCheck.Of(plant, ControlSettings.From(new DriveMemory(profile, size).Settings, size.Rating));
+    }
+
     /// <inheritdoc/>
     public DeviceIdentification? Identification { get; }
 

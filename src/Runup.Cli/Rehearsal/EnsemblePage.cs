@@ -1,4 +1,3 @@
-using System.Globalization;
 using System.Text.Json;
 using Runup.Cli.Terminal;
 using Runup.Dynamics;
@@ -10,14 +9,14 @@ namespace Runup.Cli.Rehearsal;
 /// <summary>What a rehearsal over all motors that the plate may stand for says, for people and for programs.</summary>
 internal static class EnsemblePage
 {
-    internal static void Write(Page page, RehearsedEnsemble rehearsed)
+    internal static void Write(Page page, RehearsedEnsemble rehearsed, string reached)
     {
         var ensemble = rehearsed.Result;
         page.Heading($"With {ensemble.Members.Count} motors that the plate may stand for, the same orders at the same times");
         page.Table(
             [new(""), new("low", Digits: true), new("middle", Digits: true), new("high", Digits: true), new(""), new("")],
             [
-                Row("from 0 to highest frequency", ensemble, m => m.TimeToSpeedS, "s"),
+                Row($"from 0 to {reached}", ensemble, m => m.TimeToSpeedS, "s"),
                 Row("from there to standstill", ensemble, m => m.TimeToStopS, "s"),
                 Row("highest current", ensemble, m => m.PeakCurrentA, "A"),
                 Row("highest DC bus", ensemble, m => m.PeakDcBusV, "V"),
@@ -72,7 +71,7 @@ internal static class EnsemblePage
     {
         var without = ensemble.Members.Count(m => figure(m) is null);
         return ensemble.BandOf(figure) is { } band
-            ? [what, Text(band.P05), Text(band.P50), Text(band.P95), unit, without == 0 ? "" : $"{without} did not"]
+            ? [what, RehearsalPage.Text(band.P05), RehearsalPage.Text(band.P50), RehearsalPage.Text(band.P95), unit, without == 0 ? "" : $"{without} did not"]
             : [what, "", "not reached", "", unit, ""];
     }
 
@@ -93,6 +92,4 @@ internal static class EnsemblePage
         json.Array("p95", bands, (j, b) => j.NumberValue(b.P95));
         json.WriteEndObject();
     }
-
-    private static string Text(double value) => value.ToString("G4", CultureInfo.InvariantCulture);
 }

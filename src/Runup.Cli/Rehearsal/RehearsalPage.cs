@@ -3,6 +3,7 @@ using Runup.Cli.Survey;
 using Runup.Cli.Terminal;
 using Runup.Commissioning.Rehearsal;
 using Runup.Dynamics;
+using Runup.Quantities;
 using Runup.Settings;
 
 namespace Runup.Cli.Rehearsal;
@@ -10,36 +11,81 @@ namespace Runup.Cli.Rehearsal;
 /// <summary>What a rehearsal says to people.</summary>
 internal static class RehearsalPage
 {
-    internal static void Write(LoadedJob job, RehearsalResult result, RehearsedEnsemble? ensemble, string? plot)
+    // A ramp or a frequency that differs by less is the same to a person.
+    private const double Same = 0.02;
+
+    internal static void Write(LoadedJob job, ControlSettings held, RehearsalResult result, RehearsedEnsemble? ensemble, string? plot)
     {
         var page = new Page(Console.Out);
-        page.Heading($"{job.Job.Tag}: start to the highest frequency and stop{(JobRehearsal.GoesBothWays(job.Context) ? ", lifting and then lowering" : "")}, rehearsed");
+        var reached = Reached(job, result);
+        page.Heading($"{job.Job.Tag}: start to {Hertz(job)} and stop{(JobRehearsal.GoesBothWays(job.Context) ? ", lifting and then lowering" : "")}, rehearsed");
         page.Table(
             [new(""), new("", Digits: true), new("")],
             [
-                ["from 0 to highest frequency", Text(result.TimeToSpeedS), "s"],
-                ["from there to standstill", Text(result.TimeToStopS), $"s  (with the {Dynamics.Rehearsal.HeldAtZero.Seconds:0.0} s at 0 Hz before the output goes off)"],
-                ["highest current", Text(result.PeakCurrentA), $"A  (motor {Text(job.Context.Printed.RatedCurrent.Amperes)} A)"],
-                ["highest over 0.2 s", Text(result.LargestMeanCurrentA), $"A  (the highest was of a moment at {result.PeakCurrentAtS.ToString("0.00", CultureInfo.InvariantCulture)} s)"],
+                [$"from 0 to {reached}", Text(result.TimeToSpeedS), Unit(result.TimeToSpeedS, "s")],
+                ["from there to standstill", Text(result.TimeToStopS), Unit(result.TimeToStopS, $"s  (with the {Dynamics.Rehearsal.HeldAtZero.Seconds:0.0} s at 0 Hz before the output goes off)")],
+                ["highest current", Text(result.PeakCurrentA), $"A  (of a moment, at {Text(result.PeakCurrentAtS)} s; motor {Text(job.Context.Printed.RatedCurrent.Amperes)} A, current limit {Text(held.CurrentLimit.Amperes)} A)"],
+                ["highest over 0.2 s", Text(result.LargestMeanCurrentA), "A  (as a display shows it)"],
                 ["highest DC bus", Text(result.PeakDcBusV), $"V  (trip {Text(job.Context.Rating.OvervoltageTrip.Volts)} V)"],
-                ["trip", result.Tripped?.Name() ?? "none", ""],
+                ["trip", result.Tripped?.Name() ?? "none", TripTime(result)],
             ]);
         page.Heading("Events");
         page.Table(
             [new("t s", Digits: true), new("what")],
             result.Events.Select(e => (IReadOnlyList<string>)[e.TimeS.ToString("0.000", CultureInfo.InvariantCulture), e.What.Name()]));
-        if (result.Breakdown is { } breakdown)
+        foreach (var remark in Remarks(job, held, result, reached))
         {
-            page.Line($"The simulation broke down: {breakdown}");
+            page.Line(remark);
         }
 
         if (ensemble is not null)
         {
-            EnsemblePage.Write(page, ensemble);
+            EnsemblePage.Write(page, ensemble, reached);
         }
 
         page.Line($"An estimate, never a permission.{(plot is null ? "" : $" The trends are in {plot}.")}");
     }
 
-    private static string Text(double? value) => value?.ToString("G4", CultureInfo.InvariantCulture) ?? "not reached";
+    /// <summary>As many digits as a person compares: 8.00, 12.5, 566.</summary>
+    internal static string Text(double? value) => value is not { } number ? "not reached" : number.ToString(Math.Abs(number) switch { >= 99.95 => "0", >= 9.995 => "0.0", _ => "0.00" }, CultureInfo.InvariantCulture);
+
+    internal static string Unit(double? value, string unit) => value is null ? "" : unit;
+
+    private static IEnumerable<string> Remarks(LoadedJob job, ControlSettings held, RehearsalResult result, string reached)
+    {
+        if (result.Breakdown is { } breakdown)
+        {
+            yield return $"The simulation broke down {breakdown} The figures above and the trace go so far.";
+        }
+
+        if (!string.Equals(reached, Hertz(job), StringComparison.Ordinal))
+        {
+            yield return $"The drive stays at {reached}, not at the {Hertz(job)} asked for: a skipped band or the maximum frequency of the settings keeps it there.";
+        }
+
+        foreach (var (what, asked, has) in ((string, Duration?, Duration)[])[("up", job.Job.Operation.Acceleration?.Value, held.Acceleration), ("down", job.Job.Operation.Deceleration?.Value, held.Deceleration)])
+        {
+            if (asked is { Seconds: var seconds } && Math.Abs(seconds - has.Seconds) > Same * has.Seconds)
+            {
+                yield return $"The ramp {what} is rehearsed with the {Text(has.Seconds)} s that the settings have; the job asks for {Text(seconds)} s.";
+            }
+        }
+    }
+
+    private static string TripTime(RehearsalResult result) =>
+        result.Tripped is not null && result.Events.LastOrDefault(e => e.What == TraceEventKind.Trip) is { What: TraceEventKind.Trip } trip ? $"at {Text(trip.TimeS)} s" : "";
+
+    private static string Hertz(LoadedJob job) => Hertz(job.Job.Operation.MaximumFrequency.Value.Hertz);
+
+    private static string Hertz(double hertz) => $"{hertz.ToString("0.##", CultureInfo.InvariantCulture)} Hz";
+
+    /// <summary>The frequency at which it came to speed: the one asked for, unless the drive stays below.</summary>
+    private static string Reached(LoadedJob job, RehearsalResult result)
+    {
+        var atSpeed = result.Events.FirstOrDefault(e => e.What == TraceEventKind.AtSpeed);
+        var place = atSpeed.What == TraceEventKind.AtSpeed ? result.Trace.TimeS.TakeWhile(t => t < atSpeed.TimeS).Count() : result.Trace.Count;
+        return place < result.Trace.Count && result.Trace.FrequencyHz[place] is var hertz && hertz < (1 - Same) * job.Job.Operation.MaximumFrequency.Value.Hertz
+            ? Hertz(Math.Round(hertz, 1))
+            : Hertz(job);
+    }
 }

@@ -1,4 +1,5 @@
 using System.ComponentModel;
+using Runup.Cli.Entry;
 using Runup.Cli.Survey;
 using Runup.Cli.Terminal;
 using Runup.Commissioning.Plan;
@@ -18,8 +19,19 @@ internal sealed class RehearseCommand : Command<RehearseCommand.Settings>
         FileOption.RequirePlace("--plot", settings.Plot);
         var job = LoadedJob.From(settings.Job);
         var plan = SettingsPlan.For(job.Context);
-        var result = Result(job, JobRehearsal.Of(job.Context, plan, job.Profile, job.Size, settings.Gap, cancellation: cancellationToken));
-        var ensemble = settings.Ensemble ? Ensemble(job, plan, result, settings.Seed, cancellationToken) : null;
+        using var interruption = new Interruption(cancellationToken);
+        RehearsalResult result;
+        RehearsedEnsemble? ensemble;
+        try
+        {
+            result = One(job, plan, settings.Gap, interruption.Token);
+            ensemble = settings.Ensemble ? Ensemble(job, plan, result, settings.Seed, interruption.Token) : null;
+        }
+        catch (OperationCanceledException)
+        {
+            throw new Complaint(ExitStatus.BadInput, $"runup: the rehearsal of {job.Job.Tag} was interrupted; nothing was written");
+        }
+
         if (settings.Plot is { } plot)
         {
             File.WriteAllText(plot, RehearsalPlot.Svg(result, ensemble?.Result, job));
@@ -31,19 +43,29 @@ internal sealed class RehearseCommand : Command<RehearseCommand.Settings>
         }
         else
         {
-            RehearsalPage.Write(job, result, ensemble, settings.Plot);
+            RehearsalPage.Write(job, JobRehearsal.Control(job.Context, plan, job.Profile, job.Size), result, ensemble, settings.Plot);
         }
 
         return (int)(result.Tripped is null && result.Breakdown is null ? ExitStatus.Fine : ExitStatus.Blocked);
     }
 
+    private static RehearsalResult One(LoadedJob job, SettingsPlan plan, Duration? gap, CancellationToken cancellation)
+    {
+        using var progress = WorkProgress.Of(job.Job.Tag);
+        return Result(job, JobRehearsal.Of(job.Context, plan, job.Profile, job.Size, gap, progress, cancellation));
+    }
+
     internal static RehearsalResult Result(LoadedJob job, RehearsalOutcome? outcome) => outcome switch
     {
         RehearsalOutcome.Ran ran => ran.Result,
-        RehearsalOutcome.Refused refused => throw new Complaint(ExitStatus.BadInput, refused.Problems.Select(p => $"{job.Path}:1:1 (file): can't be rehearsed: {p}; `runup check {job.Path}` says what would do")),
-        null => throw new Complaint(ExitStatus.BadInput, $"{job.Path}:1:1 (file): can't be rehearsed: no induction motor fits the plate, or the load's torque is not known; `runup check {job.Path}` says why"),
+        RehearsalOutcome.Refused refused => throw Impossible(job, "rehearsed", refused.Problems.Select(p => p.ToString())),
+        null => throw Impossible(job, "rehearsed", [$"it would take {RehearsalSystem.Missing(job.Context)}"]),
         _ => throw new InvalidOperationException("The set of outcomes is closed."),
     };
+
+    /// <summary>What to say where a set can't be simulated: each reason by itself.</summary>
+    internal static Complaint Impossible(LoadedJob job, string what, IEnumerable<string> reasons) =>
+        new(ExitStatus.BadInput, reasons.Select(r => $"{job.Path}:1:1 (file): can't be {what}: {r.TrimEnd('.')}; `runup check {job.Path}` says more"));
 
     private static RehearsedEnsemble Ensemble(LoadedJob job, SettingsPlan plan, RehearsalResult middle, ulong seed, CancellationToken cancellation)
     {

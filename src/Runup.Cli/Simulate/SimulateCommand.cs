@@ -1,5 +1,6 @@
 using System.ComponentModel;
 using System.Net;
+using Runup.Cli.Rehearsal;
 using Runup.Cli.Survey;
 using Runup.Cli.Terminal;
 using Runup.Commissioning.Handover;
@@ -62,8 +63,12 @@ internal sealed class SimulateCommand : AsyncCommand<SimulateCommand.Settings>
 
     internal static DriveHost Serve(LoadedJob job, PacedTime time, IPAddress address, int port)
     {
-        var plant = RehearsalSystem.Of(job.Context)
-            ?? throw new Complaint(ExitStatus.BadInput, $"{job.Path}:1:1 (file): no induction motor fits the plate, so that its drive can't be simulated; `runup check {job.Path}` says why");
+        var plant = RehearsalSystem.Of(job.Context) ?? throw RehearseCommand.Impossible(job, "simulated", [$"it would take {RehearsalSystem.Missing(job.Context)}"]);
+        if (VirtualDrive.Problems(job.Profile, job.Size, plant) is { Count: > 0 } problems)
+        {
+            throw RehearseCommand.Impossible(job, "simulated", problems.Select(p => p.ToString()));
+        }
+
         var drive = new VirtualDrive(job.Profile, job.Size, plant);
         var (host, why) = DriveHost.Start(drive, time, TimeProvider.System, UnitOf(job), new ModbusTcpServerOptions { Address = address, Port = port });
         return host ?? throw new Complaint(ExitStatus.BadInput, $"runup: the simulated drive of {job.Job.Tag} can't listen: {why}");

@@ -13,6 +13,14 @@ public static class JobRehearsal
 {
     private static readonly Duration AtSpeed = Duration.FromSeconds(2);
 
+    // Start and stop each get three times their ramp, which limits may stretch, and at most some hours.
+    private const double Shortest_s = 20;
+    private const double Longest_s = 12_000;
+
+    // A trace of hours is kept in so many samples that it takes some megabytes, and one of a minute in all its detail.
+    private const double FinestSample_s = 0.01;
+    private const double MostSamples = 50_000;
+
     /// <summary>The settings that a drive holds once the plan was entered over its factory values.</summary>
     public static SettingSet Held(SettingsPlan plan, DriveProfile profile, DriveSize size)
     {
@@ -44,16 +52,24 @@ public static class JobRehearsal
             ? Run(system, held, context.Job.Operation.MaximumFrequency.Value, GoesBothWays(context), null, progress, cancellation)
             : null;
 
+    /// <summary>The control that a rehearsal runs with.</summary>
+    public static ControlSettings Control(JobContext context, SettingsPlan plan, DriveProfile profile, DriveSize size)
+    {
+        ArgumentNullException.ThrowIfNull(context);
+        return ControlSettings.From(Held(plan, profile, size), context.Rating);
+    }
+
     internal static RehearsalOutcome To(DriveSystem system, SettingSet held, ElectricalFrequency frequency) => Run(system, held, frequency, bothWays: false, null, null, default);
 
     private static RehearsalOutcome Run(DriveSystem system, SettingSet held, ElectricalFrequency frequency, bool bothWays, Duration? supplyGap, IProgress<double>? progress, CancellationToken cancellation)
     {
         var control = ControlSettings.From(held, system.Drive);
-        var longest = Duration.FromSeconds(Math.Clamp(3 * Math.Max(control.Acceleration.Seconds, control.Deceleration.Seconds), 20, 1200));
+        var longest = Duration.FromSeconds(Math.Clamp(3 * Math.Max(control.Acceleration.Seconds, control.Deceleration.Seconds), Shortest_s, Longest_s));
         return new Dynamics.Rehearsal
         {
             System = system,
             Settings = control,
+            SampleEvery = Duration.FromSeconds(Math.Max(FinestSample_s, Math.Round(longest.Seconds / MostSamples, 3))),
             Script = [.. Dynamics.Rehearsal.StartAndStop(frequency.Hertz, AtSpeed, longest, supplyGap), .. bothWays ? Dynamics.Rehearsal.StartAndStop(-frequency.Hertz, AtSpeed, longest) : []],
         }.Run(progress, cancellation);
     }

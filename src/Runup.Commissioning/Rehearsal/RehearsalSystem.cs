@@ -38,6 +38,14 @@ public static class RehearsalSystem
         };
     }
 
+    /// <summary>What is missing for <see cref="Of"/>, in words; null where nothing is.</summary>
+    public static string? Missing(JobContext context)
+    {
+        ArgumentNullException.ThrowIfNull(context);
+        return context.Circuit is null ? JobCheck.NoCircuit(context)
+            : context.Machine.Missing ?? (context.Machine.InertiaIsKnown ? null : "the machine's inertia (machine.inertia)");
+    }
+
     /// <summary>A brake of twice the motors' rated torque, common practice, no source; null where none is fitted. A hoist has one unless it is said to have none.</summary>
     private static Torque? BrakeOf(JobContext context) => (context.Job.Motor.Brake?.Value ?? context.Job.Machine.Load.Value == LoadKind.Hoisting) && context.Nameplate is { } plate
         ? Torque.FromNewtonMetres(BrakeOverRated * context.MotorCount * plate.RatedTorque.NewtonMetres)

@@ -40,7 +40,7 @@ public sealed record Rehearsal
     ];
 
     /// <summary>Runs the script.</summary>
-    /// <param name="progress">Told now and then which part of the longest possible run is done, 0 to 1.</param>
+    /// <param name="progress">Told now and then which part of the run, as long as it is likely to be, is done, 0 to 1.</param>
     /// <param name="cancellation">Ends the run.</param>
     /// <exception cref="OperationCanceledException">The run was cancelled.</exception>
     public RehearsalOutcome Run(IProgress<double>? progress = null, CancellationToken cancellation = default)

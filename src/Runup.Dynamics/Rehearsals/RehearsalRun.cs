@@ -13,7 +13,9 @@ internal sealed class RehearsalRun
     private readonly IProgress<double>? progress;
     private readonly CancellationToken cancellation;
     private readonly int ticksPerSample;
-    private readonly double longestS;
+    private readonly double likelyS;
+    private readonly double upS;
+    private readonly double downS;
     private long ticks;
     private double plannedS;
     private readonly SlidingMean means = new(TicksInMean);
@@ -28,7 +30,8 @@ internal sealed class RehearsalRun
         drive = new DriveSimulation(rehearsal.System, rehearsal.Settings);
         watch = new EventWatch(rehearsal.System.Motor);
         ticksPerSample = Math.Max(1, (int)Math.Round(rehearsal.SampleEvery.Seconds / DriveSimulation.TickSeconds));
-        longestS = rehearsal.Script.Sum(LongestS);
+        (upS, downS) = (rehearsal.Settings.Acceleration.Seconds, rehearsal.Settings.Deceleration.Seconds + Rehearsal.HeldAtZero.Seconds);
+        likelyS = rehearsal.Script.Sum(LikelyS);
         peakV = drive.Readings.DcBusV;
         trace.Add(drive.Readings);
     }
@@ -50,30 +53,30 @@ internal sealed class RehearsalRun
                 break;
             case ScriptStep.SupplyGap gap:
                 drive.SupplyPresent = false;
-                Pass(gap.Length.Seconds, () => Over);
+                Pass(step, gap.Length.Seconds, () => Over);
                 drive.SupplyPresent = true;
                 break;
             case ScriptStep.Wait wait:
-                Pass(wait.Length.Seconds, () => Over);
+                Pass(step, wait.Length.Seconds, () => Over);
                 break;
             case ScriptStep.UntilAtSpeed until:
-                Pass(until.AtMost.Seconds, () => Over || watch.AtSpeed);
+                Pass(step, until.AtMost.Seconds, () => Over || watch.AtSpeed);
                 break;
             case ScriptStep.UntilStandstill until:
-                Pass(until.AtMost.Seconds, () => Over || watch.Standing);
+                Pass(step, until.AtMost.Seconds, () => Over || watch.Standing);
                 break;
             default:
                 throw new ArgumentOutOfRangeException(nameof(step), step, "A step of no known kind.");
         }
 
-        plannedS += LongestS(step);
+        plannedS += LikelyS(step);
     }
 
     internal void PassAfterTrip(double lengthS)
     {
         if (drive.Readings.State == DriveState.Tripped)
         {
-            Pass(lengthS, () => drive.Breakdown is not null);
+            Pass(null, lengthS, () => drive.Breakdown is not null);
         }
 
         progress?.Report(1);
@@ -98,12 +101,13 @@ internal sealed class RehearsalRun
         };
     }
 
-    private static double LongestS(ScriptStep step) => step switch
+    /// <summary>About how long a step takes, for the time left: ramps as set, though limits may stretch them.</summary>
+    private double LikelyS(ScriptStep step) => step switch
     {
         ScriptStep.SupplyGap gap => gap.Length.Seconds,
         ScriptStep.Wait wait => wait.Length.Seconds,
-        ScriptStep.UntilAtSpeed until => until.AtMost.Seconds,
-        ScriptStep.UntilStandstill until => until.AtMost.Seconds,
+        ScriptStep.UntilAtSpeed until => Math.Min(until.AtMost.Seconds, upS),
+        ScriptStep.UntilStandstill until => Math.Min(until.AtMost.Seconds, downS),
         _ => 0,
     };
 
@@ -117,8 +121,9 @@ internal sealed class RehearsalRun
     private int LastStop() => watch.Events.ToList().FindLastIndex(e => e.What == TraceEventKind.Stop);
 
     // At least one tick, so that an order given just before is seen.
-    private void Pass(double lengthS, Func<bool> ended)
+    private void Pass(ScriptStep? step, double lengthS, Func<bool> ended)
     {
+        var likely = step is null ? 0 : LikelyS(step);
         var last = Math.Max(1, (long)Math.Round(lengthS / DriveSimulation.TickSeconds));
         for (var i = 0L; i < last; i++)
         {
@@ -131,7 +136,7 @@ internal sealed class RehearsalRun
             if (ticks % TicksBetweenReports == 0)
             {
                 cancellation.ThrowIfCancellationRequested();
-                progress?.Report(Math.Min(1, (plannedS + (i * DriveSimulation.TickSeconds)) / longestS));
+                progress?.Report(Math.Min(1, (plannedS + Math.Min(likely, i * DriveSimulation.TickSeconds)) / likelyS));
             }
         }
     }
@@ -146,6 +151,11 @@ internal sealed class RehearsalRun
     {
         drive.Tick();
         ticks++;
+        if (drive.Breakdown is not null)
+        {
+            return;
+        }
+
         watch.Look(drive);
         means.Add(drive.Readings.OutputCurrentA);
         if (drive.LargestCurrentA > peakA)
@@ -154,7 +164,7 @@ internal sealed class RehearsalRun
         }
 
         peakV = Math.Max(peakV, drive.LargestDcBusV);
-        if (ticks % ticksPerSample == 0 && drive.Breakdown is null)
+        if (ticks % ticksPerSample == 0)
         {
             trace.Add(drive.Readings);
         }
