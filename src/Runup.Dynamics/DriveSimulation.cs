@@ -20,9 +20,11 @@ public sealed class DriveSimulation
     private const double AliveShare = 0.6;
 
     private readonly DriveControl<One> control;
-    private readonly IDrivePlant<One> plant;
+    private readonly OutputWatch outputWatch;
     private readonly ThermalStates thermal;
     private DriveSystem system;
+    private IDrivePlant<One> plant;
+    private double angleRad;
     private bool diedOfSupply;
     private TuneSequence? tune;
     private double? ratedTorqueNm;
@@ -39,7 +41,8 @@ public sealed class DriveSimulation
         control = new DriveControl<One>(settings, system.Drive);
         plant = system.Detail is { } detail
             ? new DetailedPlant(system, detail, TickSeconds)
-            : new DrivePlant<One>(system, [system.Motor], [system.Machine], TickSeconds);
+            : Plain(system);
+        outputWatch = new OutputWatch(system.Drive);
         thermal = new ThermalStates(system.Motor, system);
         ratedTorqueNm = RatedTorque(settings);
     }
@@ -70,6 +73,26 @@ public sealed class DriveSimulation
     {
         get => plant.SupplyPhaseLost;
         set => plant.SupplyPhaseLost = value;
+    }
+
+    /// <summary>What is wrong with the conductors to the motor; null while nothing is. It comes and goes at once, whatever runs.</summary>
+    public OutputFault? Fault
+    {
+        get => (plant as DetailedPlant)?.Fault;
+        set
+        {
+            if (value is not null && plant is DrivePlant<One> plain)
+            {
+                // One cage and iron in a straight line, as the plain plant has.
+                plant = Succeed(new DetailedPlant(system, new PlantDetail { TwoCages = false }, TickSeconds), plain);
+            }
+
+            if (plant is DetailedPlant detailed)
+            {
+                detailed.Fault = value;
+                plant = value is null && system.Detail is null ? Succeed(Plain(system), detailed) : detailed;
+            }
+        }
     }
 
     /// <summary>What the drive is told now; it stands until changed.</summary>
@@ -131,7 +154,7 @@ public sealed class DriveSimulation
         }
     }
 
-    /// <summary>Largest output current within the last tick, rms of a sine of that amplitude, in A.</summary>
+    /// <summary>Largest output current within the last tick, rms of a sine of that amplitude, in A; where the phases differ, of the one that carries most.</summary>
     public double LargestCurrentA => plant.Reading.LargestCurrentA;
 
     /// <summary>Largest DC bus voltage within the last tick, in V.</summary>
@@ -173,6 +196,12 @@ public sealed class DriveSimulation
             return;
         }
 
+        var cause = outputWatch.Sample(plant.Reading, Residual, plant is DetailedPlant { OutputBlocked: true }, angleRad, control.FrequencyHz, control.Settings);
+        if (cause != TripCause.None)
+        {
+            Trip(cause);
+        }
+
         var measured = Measurement<One>.Of(plant.Reading) with { WindingC = thermal.WindingC, HeatSinkC = thermal.HeatSinkC };
         var command = tune?.Sample(measured) ?? control.Sample(measured, Order);
         if (tune?.Outcome is { } outcome)
@@ -186,6 +215,7 @@ public sealed class DriveSimulation
             control.Of(0).TripBy(TripCause.External);
         }
 
+        angleRad = Math.IEEERemainder(angleRad + (2 * Math.PI * TickSeconds * command.FrequencyHz), 2 * Math.PI);
         thermal.Pass(TickSeconds, plant.Reading.CurrentA, plant.Reading.ResistorJ);
         if (!SupplyPresent && !diedOfSupply && plant.Reading.BusV < AliveShare * system.Drive.UndervoltageTrip.Volts)
         {
@@ -241,6 +271,24 @@ public sealed class DriveSimulation
 
     /// <summary>Supply on: the DC bus is charged for half a second, then the drive is ready. A trip is forgotten.</summary>
     public void PowerOn() => control.Of(0).PowerOn();
+
+    private (double NowA, double LargestA) Residual => plant is DetailedPlant { Fault: not null } faulty ? (faulty.ResidualA, faulty.LargestResidualA) : default;
+
+    private static DrivePlant<One> Plain(DriveSystem system) => new(system, [system.Motor], [system.Machine], TickSeconds);
+
+    private DetailedPlant Succeed(DetailedPlant next, DrivePlant<One> last)
+    {
+        next.SupplyPhaseLost = last.SupplyPhaseLost;
+        next.Take(last.Give(angleRad), last.Reading);
+        return next;
+    }
+
+    private static DrivePlant<One> Succeed(DrivePlant<One> next, DetailedPlant last)
+    {
+        next.SupplyPhaseLost = last.SupplyPhaseLost;
+        next.Take(last.Give(), last.Reading);
+        return next;
+    }
 
     private static double? RatedTorque(ControlSettings settings) =>
         settings.MotorRatedSpeed is { RadiansPerSecond: > 0 } speed ? settings.MotorRatedPower.Watts / speed.RadiansPerSecond : null;

@@ -26,6 +26,9 @@ public sealed record DriveSystem
     /// <summary>Reactance of supply and line reactor, each phase, at supply frequency; null: 1 % of the drive's base impedance is assumed.</summary>
     public Reactance? SupplyReactance { get; init; }
 
+    /// <summary>A point of the supply is earthed, so that a fault to earth drives a current; not so on an IT supply.</summary>
+    public bool SupplyEarthed { get; init; } = true;
+
     /// <summary>The braking resistor, if one is connected.</summary>
     public Resistance? BrakingResistor { get; init; }
 

@@ -9,6 +9,12 @@ public sealed record ProtectionSettings
     /// <summary>A supply phase is missing: trip or not.</summary>
     public bool TripOnSupplyPhase { get; init; } = true;
 
+    /// <summary>A motor phase is missing: trip or not.</summary>
+    public bool TripOnMotorPhase { get; init; } = true;
+
+    /// <summary>Current flows to earth: trip or not.</summary>
+    public bool TripOnEarthFault { get; init; } = true;
+
     /// <summary>A sensor in the winding is connected.</summary>
     public bool MotorSensor { get; init; }
 
@@ -33,10 +39,12 @@ public sealed record ProtectionSettings
     /// <summary>From trip to reset.</summary>
     public Duration AutomaticResetDelay { get; init; } = Duration.FromSeconds(5);
 
-    /// <summary>From make-independent settings; what is missing: supply phase watched, no sensor, no underload (30 % for 5 s), no resistor, no reset (after 5 s).</summary>
+    /// <summary>From make-independent settings; what is missing: supply phase, motor phase and earth fault watched, no sensor, no underload (30 % for 5 s), no resistor, no reset (after 5 s).</summary>
     internal static ProtectionSettings From(SettingSet settings) => new()
     {
         TripOnSupplyPhase = settings.Choice(Setting.PhaseLoss) is not ("warn" or "off"),
+        TripOnMotorPhase = settings.Choice(Setting.OutputPhaseLoss) is not ("warn" or "off"),
+        TripOnEarthFault = settings.Choice(Setting.EarthFault) is not ("warn" or "off"),
         MotorSensor = settings.Choice(Setting.MotorThermalSensor) is "ptc" or "switch",
         TripOnUnderload = settings.Choice(Setting.Underload) is "trip",
         UnderloadLevel = Fraction.FromRatio(settings.Number(Setting.UnderloadLevel) ?? 0.3),

@@ -34,6 +34,7 @@ public static class RehearsalSystem
             SupplyVoltage = context.Job.Supply.Voltage.Value,
             SupplyFrequency = context.Job.Supply.Frequency.Value,
             SupplyReactance = SourceReactance(context.Job, context.Rating),
+            SupplyEarthed = !string.Equals(context.Job.Supply.Earthing?.Value, "IT", StringComparison.Ordinal),
             BrakingResistor = context.Rating.LowestBrakingResistance is null ? null : context.Job.Drive.BrakingResistor?.Resistance.Value,
         };
     }

@@ -17,6 +17,9 @@ internal sealed class TuneSequence
     private const double HighA = 0.8;
     private const double SettledAPerS = 0.002;
     private const double LongestDirectS = 8;
+
+    // Of the direct current: with one phase open the other two put more than half of it across.
+    private const double MostAcross = 0.3;
     private const double LongestRotorS = 2.5;
     private const double AlternatingA = 0.5;
     private const double RunShare = 0.8;
@@ -67,7 +70,7 @@ internal sealed class TuneSequence
         }
 
         double alongA = Math.Sqrt(2) * measured.AlongA;
-        var (peakV, hertz) = direct.Count < 2 ? (Direct(alongA), 0)
+        var (peakV, hertz) = direct.Count < 2 ? (Direct(alongA, measured.AcrossA), 0)
             : high is not { IsDone: true } ? (High(alongA), 0)
             : low is not { IsDone: true } ? (Low(alongA), 0)
             : kind == AutoTune.Rotating ? Run(measured)
@@ -77,7 +80,7 @@ internal sealed class TuneSequence
             on, peakV / Math.Max(measured.BusV, 1), default, hertz, false, kind == AutoTune.Rotating && direct.Count == 2 ? on : default, RectifierMode.Conducting);
     }
 
-    private double Direct(double currentA)
+    private double Direct(double currentA, double acrossA)
     {
         directS += ControlFigures.TickS;
         var wantedA = Math.Sqrt(2) * figures.MotorA * (direct.Count == 0 ? LowA : HighA);
@@ -88,6 +91,11 @@ internal sealed class TuneSequence
         quietS = moving ? 0 : quietS + ControlFigures.TickS;
         if (quietS > 0.2)
         {
+            if (Math.Abs(Math.Sqrt(2) * acrossA) > MostAcross * currentA)
+            {
+                Outcome = new AutoTuneOutcome.Failed("the phases do not share the direct current as three equal ones do; check that all three are connected.");
+            }
+
             direct.Add((directV, currentA));
             (directS, quietS) = (0, 0);
             statorOhm = direct.Count == 2 ? (direct[1].V - direct[0].V) / (direct[1].A - direct[0].A) : 0;

@@ -12,7 +12,7 @@ namespace Runup.Dynamics.Plant;
 /// <para>Assumes that leakage does not saturate, that the iron follows the magnitude of the flux alone, and core loss as in the plain model.</para>
 /// </remarks>
 [Engineering.Source("krause", "chapter 6, voltage and flux linkage equations in the arbitrary reference frame (from memory)")]
-internal sealed class DetailedMachine
+internal sealed partial class DetailedMachine
 {
     private const int MostSteps = 20;
     private const double Close = 1e-12;

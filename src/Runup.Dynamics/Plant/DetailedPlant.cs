@@ -14,6 +14,10 @@ internal sealed class DetailedPlant : IDrivePlant<One>
     private const int FewestSteps = 4;
     private const int MostSteps = 200;
 
+    // Of the trip level: there the output stage switches itself off, within microseconds; and what a transistor carries at all (from memory).
+    private const double ShortShare = 2;
+    private const double TransistorShare = 1.5;
+
     private readonly EquivalentCircuit motor;
     private readonly PlantDetail detail;
     private readonly DriveFigures figures;
@@ -21,13 +25,16 @@ internal sealed class DetailedPlant : IDrivePlant<One>
     private readonly double tickS;
     private readonly double brakeNm;
     private readonly double strayPerSpeed;
+    private readonly double transistorA;
+    private readonly bool supplyEarthed;
+    private readonly TurningFields whole;
+    private MotorFields fields;
     private double swingRate;
     private DetailedShaft shaft;
     private BusRates<One> bus;
     private PlantCommand<One> command;
     private DetailedStates states;
     private PlantReading<One> reading;
-    private bool fed;
     private bool chopperOn;
 
     internal DetailedPlant(DriveSystem system, PlantDetail detail, double tickS)
@@ -40,6 +47,9 @@ internal sealed class DetailedPlant : IDrivePlant<One>
         brakeNm = system.Brake?.NewtonMetres ?? 0;
         bus.PerCapacitanceF = 1 / figures.BusF;
         strayPerSpeed = StrayBraking.PerSpeed(motor);
+        transistorA = ShortShare * Math.Sqrt(2) * system.Drive.OvercurrentTrip.Amperes;
+        supplyEarthed = system.SupplyEarthed;
+        fields = whole = new TurningFields(machine, strayPerSpeed, figures.BusF);
         shaft = Made(system.Machine);
         states = states with { BusV = figures.Rectifier.PeakV };
         Read(0);
@@ -51,6 +61,40 @@ internal sealed class DetailedPlant : IDrivePlant<One>
     /// <inheritdoc/>
     public bool SupplyPhaseLost { get; set; }
 
+    /// <summary>Sum of the three output currents, at the end of the last tick.</summary>
+    internal double ResidualA { get; private set; }
+
+    /// <summary>The largest amount of that within the tick.</summary>
+    internal double LargestResidualA { get; private set; }
+
+    /// <summary>The output stage switched itself off within the last tick.</summary>
+    internal bool OutputBlocked { get; private set; }
+
+    /// <summary>What is wrong with the conductors to the motor; null while nothing is.</summary>
+    internal OutputFault? Fault
+    {
+        get;
+        set
+        {
+            if (fields is FaultyFields faulty)
+            {
+                states = faulty.Give(states);
+                whole.Take(faulty.Fed);
+                fields = whole;
+            }
+
+            if (value is not null)
+            {
+                var next = new FaultyFields(value, supplyEarthed, TransistorShare * transistorA, machine, strayPerSpeed, figures.BusF);
+                states = next.Take(states, fields.Fed);
+                fields = next;
+            }
+
+            (fields.Modulation, fields.FrameRadPerS) = (Modulation, FrameRadPerS);
+            field = value;
+        }
+    }
+
     /// <summary>Torque in the shaft between motor and machine, in N·m; zero where it is stiff.</summary>
     internal double ShaftNm => shaft.ShaftNm(states);
 
@@ -61,31 +105,56 @@ internal sealed class DetailedPlant : IDrivePlant<One>
         states = states with { MotorRadPerS = 0, LoadRadPerS = 0, TwistRad = 0 };
     }
 
+    /// <summary>What another plant needs to go on from here.</summary>
+    internal PlantHandover Give() => new(
+        fields is FaultyFields faulty ? faulty.Give(states) : states,
+        shaft.Direction,
+        fields.Fed,
+        chopperOn,
+        command.ModulationQ,
+        command.ModulationD,
+        command.FrequencyHz);
+
+    /// <summary>Goes on where another plant stopped.</summary>
+    internal void Take(in PlantHandover from, in PlantReading<One> last)
+    {
+        states = from.States;
+        shaft.Move(from.Direction);
+        whole.Take(from.Fed);
+        chopperOn = from.ChopperOn;
+        command = new PlantCommand<One>(default, from.ModulationQ, from.ModulationD, from.FrequencyHz, false, default, RectifierMode.Conducting);
+        (whole.Modulation, whole.FrameRadPerS) = (Modulation, FrameRadPerS);
+        reading = last;
+    }
+
     /// <inheritdoc/>
     public One Advance(in PlantCommand<One> command)
     {
         var before = states;
         this.command = command;
-        Switch(LaneSet.IsSet(command.InverterOn, 0));
+        states = fields.Switch(states, LaneSet.IsSet(command.InverterOn, 0));
+        (fields.Modulation, fields.FrameRadPerS) = (Modulation, FrameRadPerS);
         bus.Rectifier = (SupplyPhaseLost ? figures.TwoPhaseRectifier : figures.Rectifier).In(command.Supply);
-        bus.InverterLossA = fed ? figures.InverterLossWPerA * reading.CurrentA / Math.Max(reading.BusV, 1) : 0;
+        bus.InverterLossA = fields.Fed ? figures.InverterLossWPerA * reading.CurrentA / Math.Max(reading.BusV, 1) : 0;
         shaft.BrakeNm = LaneSet.IsSet(command.BrakeOpen, 0) ? 0 : brakeNm;
         (reading.LargestBusV, reading.LargestCurrentA, reading.ChopperOn) = (default, default, default);
+        (LargestResidualA, OutputBlocked) = (0, false);
         var (steps, resistorJ) = (Steps, 0.0);
         var stepS = tickS / steps;
         for (var step = 0; step < steps; step++)
         {
+            Protect();
             var conductance = SwitchChopper(command.ChopperEnabled);
             var was = states.BusV;
             Step(stepS);
             resistorJ += 0.5 * stepS * conductance * ((was * was) + (states.BusV * states.BusV));
-            states = shaft.Settled(states, TorqueNm(states));
+            states = shaft.Settled(states, fields.TorqueNm(states));
             reading.LargestBusV = Math.Max(reading.LargestBusV, states.BusV);
-            reading.LargestCurrentA = Math.Max(reading.LargestCurrentA, Math.Sqrt(0.5) * StatorA(states).Magnitude);
+            Note(fields.LargestA(states), fields.ResidualA(states));
         }
 
         var ranAway = !states.IsFinite;
-        states = ranAway ? before : states;
+        states = ranAway ? before : states with { AngleRad = Math.IEEERemainder(states.AngleRad, 2 * Math.PI) };
         Read(resistorJ);
         return ranAway ? LaneSet.Every<One>() : default;
     }
@@ -122,43 +191,27 @@ internal sealed class DetailedPlant : IDrivePlant<One>
         states = states.After(h / 6, k1).After(h / 3, k2).After(h / 3, k3).After(h / 6, k4);
     }
 
-    // Where the inverter is off the frame turns with the rotor, and the cages alone make the field.
     private DetailedStates Rates(in DetailedStates x)
     {
-        Span<Complex> cages = [x.First, x.Second];
-        cages = cages[..machine.Cages];
-        var frame = FrameRadPerS;
-        var magnetizing = machine.Magnetizing(x.Stator, cages, fed ? frame : 0, fed);
-        var statorA = fed ? machine.StatorA(x.Stator, magnetizing) : default;
-        var volts = Modulation * x.BusV;
-        var slip = fed ? frame - (machine.PolePairs * x.MotorRadPerS) : 0;
-        var torque = fed ? machine.TorqueNm(cages, magnetizing) - (strayPerSpeed * statorA.Magnitude * statorA.Magnitude * x.MotorRadPerS) : 0;
-        var (motorRate, loadRate, twistRate) = shaft.Rates(x, torque);
-        var inverterA = fed ? 1.5 * (Modulation * Complex.Conjugate(statorA)).Real : 0;
-        return new DetailedStates(
-            fed ? volts - (machine.StatorOhm * statorA) - (new Complex(0, frame) * x.Stator) : default,
-            machine.CageRate(0, x.First, machine.CageA(0, x.First, magnetizing), slip),
-            machine.Cages > 1 ? machine.CageRate(1, x.Second, machine.CageA(1, x.Second, magnetizing), slip) : default,
-            motorRate,
-            loadRate,
-            twistRate,
-            bus.At(x.BusV, inverterA));
+        var motor = fields.At(x);
+        var (motorRate, loadRate, twistRate) = shaft.Rates(x, motor.DrivingNm);
+        return new DetailedStates(motor.Stator, motor.First, motor.Second, motorRate, loadRate, twistRate, bus.At(x.BusV, motor.InverterA), FrameRadPerS);
     }
 
-    private void Switch(bool on)
+    private void Protect()
     {
-        if (on && !fed)
+        if (Fault is not null && fields.Fed && fields.LargestA(states) is var largest && largest > transistorA)
         {
-            states = states with { Stator = Magnetizing(states, fed: false) };
+            Note(Math.Min(largest, transistorA), fields.ResidualA(states));
+            OutputBlocked = true;
+            states = fields.Switch(states, on: false);
         }
-        else if (fed && !on)
-        {
-            // The current that flowed dies out through the diodes; the energy of its field goes to the bus.
-            var energyJ = 0.75 * machine.TransientH * StatorA(states).Magnitude * StatorA(states).Magnitude;
-            states = states with { Stator = default, BusV = Math.Sqrt((states.BusV * states.BusV) + (2 * energyJ / figures.BusF)) };
-        }
+    }
 
-        fed = on;
+    private void Note(double largestA, double residualA)
+    {
+        reading.LargestCurrentA = Math.Max(reading.LargestCurrentA, Math.Sqrt(0.5) * largestA);
+        LargestResidualA = Math.Max(LargestResidualA, Math.Abs(residualA));
     }
 
     private double SwitchChopper(bool enabled)
@@ -170,23 +223,9 @@ internal sealed class DetailedPlant : IDrivePlant<One>
         return conductance;
     }
 
-    private Complex Magnetizing(in DetailedStates x, bool fed)
-    {
-        Span<Complex> cages = [x.First, x.Second];
-        return machine.Magnetizing(x.Stator, cages[..machine.Cages], fed ? FrameRadPerS : 0, fed);
-    }
-
-    private Complex StatorA(in DetailedStates x) => fed ? machine.StatorA(x.Stator, Magnetizing(x, fed: true)) : default;
-
-    private double TorqueNm(in DetailedStates x)
-    {
-        Span<Complex> cages = [x.First, x.Second];
-        return fed ? machine.TorqueNm(cages[..machine.Cages], Magnetizing(x, fed: true)) : 0;
-    }
-
     private void Read(double resistorJ)
     {
-        var current = StatorA(states);
+        var current = fields.OutputA(states);
         var volts = Modulation * states.BusV;
         reading.BusV = states.BusV;
         reading.LargestBusV = Math.Max(reading.LargestBusV, states.BusV);
@@ -194,9 +233,10 @@ internal sealed class DetailedPlant : IDrivePlant<One>
         reading.CurrentA = Math.Sqrt(0.5) * current.Magnitude;
         reading.AlongA = Math.Sqrt(0.5) * current.Real;
         reading.AcrossA = -Math.Sqrt(0.5) * current.Imaginary;
-        reading.OutputV = fed ? Math.Sqrt(1.5) * volts.Magnitude : 0;
+        reading.OutputV = fields.Fed ? Math.Sqrt(1.5) * volts.Magnitude : 0;
         reading.OutputW = 1.5 * (volts * Complex.Conjugate(current)).Real;
-        reading.TorqueNm = TorqueNm(states);
+        reading.TorqueNm = fields.TorqueNm(states);
+        ResidualA = fields.ResidualA(states);
         reading.ResistorJ = resistorJ;
         reading.ChopperShare = figures.ResistorConductance > 0 ? Math.Min(resistorJ / (tickS * figures.ResistorConductance * Math.Max(states.BusV * states.BusV, 1)), 1) : 0;
         reading.RippleV = bus.Rectifier.RippleV<One>(states.BusV, figures.BusF, figures.SupplyHz);

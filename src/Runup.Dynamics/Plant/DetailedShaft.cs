@@ -15,7 +15,6 @@ internal sealed class DetailedShaft
     private readonly ShaftCoupling? coupling;
     private readonly double loadInertia;
     private Shaft<One> single;
-    private int direction;
 
     internal DetailedShaft(ShaftLoad load, ShaftCoupling? coupling)
     {
@@ -26,6 +25,9 @@ internal sealed class DetailedShaft
         loadInertia = load.InertiaBehindGear;
         single = new Shaft<One>([load]);
     }
+
+    /// <summary>Direction of the machine; 0 where friction holds it.</summary>
+    internal int Direction { get; private set; }
 
     internal double BrakeNm
     {
@@ -53,7 +55,7 @@ internal sealed class DetailedShaft
         var ownNm = load.BearingsNm + BrakeNm + (load.WindagePerSquare * x.MotorRadPerS * x.MotorRadPerS);
         var motor = (torqueNm - Opposing(ownNm, x.MotorRadPerS) - shaftNm) / load.MotorInertia;
         var share = shaftNm * x.LoadRadPerS >= 0 ? 1 / load.MotorDrives : 1 / load.MachineDrives;
-        var against = direction switch { > 0 => load.Forward.At(x.LoadRadPerS), < 0 => load.Backward.At(x.LoadRadPerS), _ => shaftNm * share };
+        var against = Direction switch { > 0 => load.Forward.At(x.LoadRadPerS), < 0 => load.Backward.At(x.LoadRadPerS), _ => shaftNm * share };
         return (motor, ((shaftNm * share) - against) / loadInertia, x.MotorRadPerS - x.LoadRadPerS);
     }
 
@@ -64,7 +66,7 @@ internal sealed class DetailedShaft
         var (lowest, highest) = coupling is null
             ? ((double)single.HoldLowestNm, (double)single.HoldHighestNm)
             : (load.HoldLowestNm + load.BearingsNm, load.HoldHighestNm - load.BearingsNm);
-        if (direction != 0 && direction * speed > 0)
+        if (Direction != 0 && Direction * speed > 0)
         {
             return x;
         }
@@ -74,9 +76,10 @@ internal sealed class DetailedShaft
         return coupling is null ? x with { MotorRadPerS = 0, LoadRadPerS = 0 } : x with { LoadRadPerS = 0 };
     }
 
-    private void Move(int to)
+    /// <summary>From now on it moves in a direction, or is held with 0.</summary>
+    internal void Move(int to)
     {
-        direction = to;
+        Direction = to;
         single.Move(0, to);
     }
 

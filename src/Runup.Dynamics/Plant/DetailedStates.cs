@@ -10,7 +10,8 @@ namespace Runup.Dynamics.Plant;
 /// <param name="LoadRadPerS">Speed of the machine, at the motor's side of the gear.</param>
 /// <param name="TwistRad">Twist of the shaft between them.</param>
 /// <param name="BusV">DC bus.</param>
-internal readonly record struct DetailedStates(Complex Stator, Complex First, Complex Second, double MotorRadPerS, double LoadRadPerS, double TwistRad, double BusV)
+/// <param name="AngleRad">By how much the control's frame stands before one at rest.</param>
+internal readonly record struct DetailedStates(Complex Stator, Complex First, Complex Second, double MotorRadPerS, double LoadRadPerS, double TwistRad, double BusV, double AngleRad = 0)
 {
     internal bool IsFinite => double.IsFinite(Stator.Real + Stator.Imaginary + First.Real + First.Imaginary + Second.Real + Second.Imaginary + MotorRadPerS + LoadRadPerS + TwistRad + BusV);
 
@@ -22,5 +23,6 @@ internal readonly record struct DetailedStates(Complex Stator, Complex First, Co
         MotorRadPerS + (lengthS * rates.MotorRadPerS),
         LoadRadPerS + (lengthS * rates.LoadRadPerS),
         TwistRad + (lengthS * rates.TwistRad),
-        BusV + (lengthS * rates.BusV));
+        BusV + (lengthS * rates.BusV),
+        AngleRad + (lengthS * rates.AngleRad));
 }

@@ -1,3 +1,4 @@
+using System.Numerics;
 using System.Runtime.CompilerServices;
 using Runup.Dynamics.Integration;
 using Runup.Dynamics.Lanes;
@@ -113,6 +114,43 @@ internal sealed class DrivePlant<T> : IDrivePlant<T>
 
         Read();
         return ranAway;
+    }
+
+    /// <summary>What another plant needs to go on where the first member stands.</summary>
+    internal PlantHandover Give(double angleRad) => new(
+        new DetailedStates(
+            new Complex(states.X1[0], -states.X2[0]), new Complex(states.X3[0], -states.X4[0]), default, states.X5[0], states.X5[0], 0, states.X6[0], angleRad),
+        (int)rates.Direction[0],
+        rates.Fed.IsSet(0),
+        chopperOn.IsSet(0),
+        rates.ModulationQ[0],
+        rates.ModulationD[0],
+        rates.FrameRadPerS[0] / (2 * Math.PI));
+
+    /// <summary>Goes on, every member, where another plant stopped.</summary>
+    internal void Take(in PlantHandover from, in PlantReading<T> last)
+    {
+        var x = from.States;
+        states = new SixStates<T>
+        {
+            X1 = T.Of(x.Stator.Real),
+            X2 = T.Of(-x.Stator.Imaginary),
+            X3 = T.Of(x.First.Real),
+            X4 = T.Of(-x.First.Imaginary),
+            X5 = T.Of(x.MotorRadPerS),
+            X6 = T.Of(x.BusV),
+        };
+        for (var lane = 0; lane < T.Count; lane++)
+        {
+            rates.Move(lane, from.Direction);
+        }
+
+        rates.Fed = from.Fed ? LaneSet.Every<T>() : default;
+        chopperOn = from.ChopperOn ? LaneSet.Every<T>() : default;
+        (rates.ModulationQ, rates.ModulationD) = (T.Of(from.ModulationQ), T.Of(from.ModulationD));
+        rates.FrameRadPerS = T.Of(2 * Math.PI * from.FrequencyHz);
+        rates.Share = rates.Machine.ShareAt(rates.FrameRadPerS);
+        reading = last;
     }
 
     // Members for which these steps will not do are told; their states are those of begun again.
