@@ -193,9 +193,9 @@ internal sealed class DetailedPlant : IDrivePlant<One>
 
     private DetailedStates Rates(in DetailedStates x)
     {
-        var motor = fields.At(x);
-        var (motorRate, loadRate, twistRate) = shaft.Rates(x, motor.DrivingNm);
-        return new DetailedStates(motor.Stator, motor.First, motor.Second, motorRate, loadRate, twistRate, bus.At(x.BusV, motor.InverterA), FrameRadPerS);
+        var field = fields.At(x);
+        var (motorRate, loadRate, twistRate) = shaft.Rates(x, field.DrivingNm);
+        return new DetailedStates(field.Stator, field.First, field.Second, motorRate, loadRate, twistRate, bus.At(x.BusV, field.InverterA), FrameRadPerS);
     }
 
     private void Protect()

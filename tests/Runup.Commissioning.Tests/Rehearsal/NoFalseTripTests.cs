@@ -1,4 +1,3 @@
-using Runup.Commissioning.Checks;
 using Runup.Commissioning.Plan;
 using Runup.Commissioning.Rehearsal;
 using Runup.Commissioning.Tests.Checks;

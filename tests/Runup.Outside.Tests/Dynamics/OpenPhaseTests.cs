@@ -3,7 +3,6 @@ using Runup.Dynamics;
 using Runup.Dynamics.Lanes;
 using Runup.Dynamics.Plant;
 using Runup.Dynamics.Tests;
-using Runup.Engineering.Loads;
 using Runup.Engineering.Motors;
 using Runup.Quantities;
 
