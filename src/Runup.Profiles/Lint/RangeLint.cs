@@ -11,7 +11,8 @@ internal static class RangeLint
     {
         // Of what depends on nothing that is there the values are not known; that is said elsewhere.
         var unknown = LimitLint.Check(profile).Where(f => f.Severity is LintSeverity.Error).Select(f => f.Parameter).ToHashSet(StringComparer.Ordinal);
-        return OfRows(profile).Concat(profile.Parameters.Where(p => !unknown.Contains(p.Number)).SelectMany(p => Defaults(profile, p)));
+        var factories = Everywhere(profile).Select(size => (Size: size, Values: ParameterValues.Defaults(profile, size))).ToList();
+        return OfRows(profile).Concat(profile.Parameters.Where(p => !unknown.Contains(p.Number)).SelectMany(p => Defaults(profile, p, factories)));
     }
 
     private static IEnumerable<LintFinding> OfRows(DriveProfile profile) =>
@@ -91,7 +92,7 @@ internal static class RangeLint
     }
 
     // Once for all sizes, and once more wherever size, region or other parameters make a difference.
-    private static IEnumerable<LintFinding> Defaults(DriveProfile profile, Parameter parameter)
+    private static IEnumerable<LintFinding> Defaults(DriveProfile profile, Parameter parameter, IReadOnlyList<(DriveSize Size, ParameterValues Values)> factories)
     {
         var seen = new HashSet<(long, ParameterRange)>();
         if (parameter.Form is ParameterForm.Numeric n ? n.Low > n.High : parameter.Form is ParameterForm.Choices { Values.Count: 0 })
@@ -99,9 +100,8 @@ internal static class RangeLint
             yield break;
         }
 
-        foreach (var size in Everywhere(profile))
+        foreach (var (size, factory) in factories)
         {
-            var factory = ParameterValues.Defaults(profile, size);
             var raw = factory[parameter.Number]!.Value;
             if (seen.Add((raw, profile.Range(parameter, size, factory))) && !profile.Accepts(parameter, raw, size, factory))
             {
