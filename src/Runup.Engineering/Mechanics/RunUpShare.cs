@@ -19,6 +19,8 @@ public static class RunUpShare
 {
     private static readonly double[] Parts = [0.2, 0.25, 0.3, 0.4, 0.5, 0.6, 0.75, 0.9, 1];
 
+    private const double Found = 0.9999;
+
     /// <summary>The share of an ensemble.</summary>
     /// <param name="ensemble">The motors.</param>
     /// <param name="characteristic">Voltage against frequency, with its boost.</param>
@@ -48,7 +50,9 @@ public static class RunUpShare
             var frequency_Hz = Parts[place] * highest_Hz;
             var circuit = new PhaseCircuit(member.Values, frequency_Hz);
             var phase_V = characteristic.At(frequency_Hz) / Math.Sqrt(3);
-            if (Breakdown.Largest(circuit, phase_V, 1).Torque_Nm < needed_Nm[place] || Running.At(circuit, phase_V, needed_Nm[place]).Current_A > limit_A)
+            // Where it runs under the load, it can bear it; only where no such point is found is the largest torque asked for.
+            var running = Running.At(circuit, phase_V, needed_Nm[place]);
+            if (running.Current_A > limit_A || (running.ShaftTorque_Nm < Found * needed_Nm[place] && Breakdown.Largest(circuit, phase_V, 1).Torque_Nm < needed_Nm[place]))
             {
                 return false;
             }

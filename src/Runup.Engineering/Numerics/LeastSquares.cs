@@ -13,9 +13,9 @@ internal static class LeastSquares
     {
         var (at, now) = (start, residuals(start));
         var (sum, damping) = (Square(now), 1e-3);
+        var slopes = Slopes(at, now, residuals);
         for (var step = 0; step < Steps && damping < LargestDamping; step++)
         {
-            var slopes = Slopes(at, now, residuals);
             var tried = Stepped(at, now, slopes, damping);
             var then = residuals(tried);
             var reached = Square(then);
@@ -31,6 +31,8 @@ internal static class LeastSquares
             {
                 break;
             }
+
+            slopes = Slopes(at, now, residuals);
         }
 
         return (at, sum);
@@ -44,7 +46,14 @@ internal static class LeastSquares
             var aside = (double[])at.Clone();
             aside[unknown] += Difference;
             var there = residuals(aside);
-            slopes[unknown] = now.Select((value, place) => (there[place] - value) / Difference).Select(slope => double.IsFinite(slope) ? slope : 0).ToArray();
+            var slope = new double[now.Length];
+            for (var place = 0; place < slope.Length; place++)
+            {
+                var rise = (there[place] - now[place]) / Difference;
+                slope[place] = double.IsFinite(rise) ? rise : 0;
+            }
+
+            slopes[unknown] = slope;
         }
 
         return slopes;
@@ -64,8 +73,13 @@ internal static class LeastSquares
             system[row, count] = -Product(slopes[row], now);
         }
 
-        var change = Solved(system, count);
-        return at.Select((value, unknown) => value + change[unknown]).ToArray();
+        var stepped = Solved(system, count);
+        for (var unknown = 0; unknown < count; unknown++)
+        {
+            stepped[unknown] += at[unknown];
+        }
+
+        return stepped;
     }
 
     // The damped system is positive definite, so that elimination needs no search for pivots.
@@ -86,7 +100,13 @@ internal static class LeastSquares
         var solution = new double[count];
         for (var row = count - 1; row >= 0; row--)
         {
-            solution[row] = (system[row, count] - Enumerable.Range(row + 1, count - row - 1).Sum(column => system[row, column] * solution[column])) / system[row, row];
+            var known = 0.0;
+            for (var column = row + 1; column < count; column++)
+            {
+                known += system[row, column] * solution[column];
+            }
+
+            solution[row] = (system[row, count] - known) / system[row, row];
         }
 
         return solution;
@@ -98,5 +118,14 @@ internal static class LeastSquares
         return double.IsNaN(sum) ? double.PositiveInfinity : sum;
     }
 
-    private static double Product(double[] one, double[] other) => one.Zip(other, (a, b) => a * b).Sum();
+    private static double Product(double[] one, double[] other)
+    {
+        var sum = 0.0;
+        for (var place = 0; place < one.Length; place++)
+        {
+            sum += one[place] * other[place];
+        }
+
+        return sum;
+    }
 }
