@@ -17,8 +17,10 @@ internal sealed class RehearseCommand : Command<RehearseCommand.Settings>
     public override int Execute(Spectre.Console.Cli.CommandContext context, Settings settings, CancellationToken cancellationToken)
     {
         FileOption.RequirePlace("--plot", settings.Plot);
+        var ready = Task.Run(() => MakeReady(settings), cancellationToken);
         var job = LoadedJob.From(settings.Job);
         var plan = SettingsPlan.For(job.Context);
+        ready.GetAwaiter().GetResult();
         using var interruption = new Interruption(cancellationToken);
         RehearsalResult result;
         RehearsedEnsemble? ensemble;
@@ -53,6 +55,18 @@ internal sealed class RehearseCommand : Command<RehearseCommand.Settings>
     {
         using var progress = WorkProgress.Of(job.Job.Tag);
         return Result(job, JobRehearsal.Of(job.Context, plan, job.Profile, job.Size, gap, progress, cancellation));
+    }
+
+    // Beside the reading of the job: what simulates, then what prints, each by a little of it.
+    private static void MakeReady(Settings settings)
+    {
+        WarmUp.Run(settings.Ensemble);
+        if (!settings.Json)
+        {
+            var page = new Page(TextWriter.Null);
+            page.Heading("");
+            page.Table([new("", Digits: true), new("")], [["0", "0"]]);
+        }
     }
 
     internal static RehearsalResult Result(LoadedJob job, RehearsalOutcome? outcome) => outcome switch
