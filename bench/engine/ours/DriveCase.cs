@@ -71,6 +71,7 @@ internal sealed class DriveCase
             Deceleration = Duration.FromSeconds(chopper ? 1.5 : 1),
             CurrentLimit = LineCurrent.FromAmperes(90),
             SlipCompensation = Fraction.FromRatio(SlipShare),
+            SwingDamping = default,
             OvervoltageControl = !chopper,
             BrakingChopper = chopper,
         };

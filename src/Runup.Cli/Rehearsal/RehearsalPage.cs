@@ -14,6 +14,9 @@ internal static class RehearsalPage
     // A ramp or a frequency that differs by less is the same to a person.
     private const double Same = 0.02;
 
+    // The motor has hardly begun to turn.
+    private const double StillRpm = 60;
+
     internal static void Write(LoadedJob job, ControlSettings held, RehearsalResult result, RehearsedEnsemble? ensemble, string? plot)
     {
         var page = new Page(Console.Out);
@@ -24,7 +27,7 @@ internal static class RehearsalPage
             [
                 [$"from 0 to {reached}", Text(result.TimeToSpeedS), Unit(result.TimeToSpeedS, "s")],
                 ["from there to standstill", Text(result.TimeToStopS), Unit(result.TimeToStopS, $"s  (with the {Dynamics.Rehearsal.HeldAtZero.Seconds:0.0} s at 0 Hz before the output goes off)")],
-                ["highest current", Text(result.PeakCurrentA), $"A  (of a moment, at {Text(result.PeakCurrentAtS)} s; motor {Text(job.Context.Printed.RatedCurrent.Amperes)} A, current limit {Text(held.CurrentLimit.Amperes)} A)"],
+                ["highest current", Text(result.PeakCurrentA), $"A  ({Moment(result)}, at {Text(result.PeakCurrentAtS)} s; motor {Text(job.Context.Printed.RatedCurrent.Amperes)} A, current limit {Text(held.CurrentLimit.Amperes)} A)"],
                 ["highest over 0.2 s", Text(result.LargestMeanCurrentA), "A  (as a display shows it)"],
                 ["highest DC bus", Text(result.PeakDcBusV), $"V  (trip {Text(job.Context.Rating.OvervoltageTrip.Volts)} V)"],
                 ["trip", result.Tripped?.Name() ?? "none", TripTime(result)],
@@ -71,6 +74,11 @@ internal static class RehearsalPage
             }
         }
     }
+
+    private static string Moment(RehearsalResult result) =>
+        result.Trace.TimeS.TakeWhile(t => t < result.PeakCurrentAtS).Count() is var place && place < result.Trace.Count && Math.Abs(result.Trace.SpeedRpm[place]) < StillRpm && result.PeakCurrentAtS > 0
+            ? "as it breaks away"
+            : "of a moment";
 
     private static string TripTime(RehearsalResult result) =>
         result.Tripped is not null && result.Events.LastOrDefault(e => e.What == TraceEventKind.Trip) is { What: TraceEventKind.Trip } trip ? $"at {Text(trip.TimeS)} s" : "";

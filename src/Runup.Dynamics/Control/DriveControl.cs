@@ -27,6 +27,7 @@ internal sealed class DriveControl<T>
     private CurrentLimiter<T> limiter;
     private OvervoltageControl<T> overvoltage;
     private SlipCompensation<T> slip;
+    private SwingDamping<T> swing;
     private RideThrough<T> rideThrough;
     private FlyingSearch<T> search;
     private Supervision<T> supervision;
@@ -41,6 +42,7 @@ internal sealed class DriveControl<T>
         limiter = new CurrentLimiter<T>(figures);
         overvoltage = new OvervoltageControl<T>(figures);
         slip = new SlipCompensation<T>(figures);
+        swing = new SwingDamping<T>(figures);
         rideThrough = new RideThrough<T>(figures);
         search = new FlyingSearch<T>(figures);
         supervision = new Supervision<T>(figures);
@@ -86,6 +88,7 @@ internal sealed class DriveControl<T>
         limiter = new CurrentLimiter<T>(figures);
         overvoltage = new OvervoltageControl<T>(figures);
         slip = new SlipCompensation<T>(figures);
+        swing = new SwingDamping<T>(figures);
         rideThrough = new RideThrough<T>(figures);
         search = new FlyingSearch<T>(figures);
         supervision = new Supervision<T>(figures);
@@ -142,7 +145,7 @@ internal sealed class DriveControl<T>
         var (along, across) = Modulator.For(wanted, measured.BusV);
         vector?.Applied(along, across, measured.BusV);
         return new PlantCommand<T>(
-            sequencers.On, along, across, FrequencyHz, figures.Settings.BrakingChopper, brake.Open, sequencers.Supply);
+            sequencers.On, along, across, FrequencyHz + Swing(), figures.Settings.BrakingChopper, brake.Open, sequencers.Supply);
     }
 
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
@@ -180,6 +183,7 @@ internal sealed class DriveControl<T>
         limiter.Reset(entered);
         overvoltage.Reset(entered);
         slip.Reset(entered);
+        swing.Reset(entered);
         rideThrough.Reset(entered);
         vector?.Reset(entered);
         vector?.Take(T.And(entered, sequencers.ByCurve), ramp.FrequencyHz);
@@ -256,11 +260,16 @@ internal sealed class DriveControl<T>
     private OutputVoltage<T> ByVoltsPerHertz(in Measurement<T> measured)
     {
         slip.Sample(measured);
+        swing.Sample(measured.AlongA, ramp.FrequencyHz);
         var direction = LaneSet.Sign(ramp.FrequencyHz);
         var size = T.Max(T.Abs(ramp.FrequencyHz) + (T.Abs(direction) * slip.AddedHz), default);
         FrequencyHz = T.Choose(sequencers.ByCurve, direction * size, FrequencyHz);
         return limiter.Limit(curve.At(ramp.FrequencyHz), measured);
     }
+
+    // Beside the frequency that is shown and that levels are held against. What holds the bus needs the frequency for itself.
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    private T Swing() => T.Choose(T.And(sequencers.ByCurve, LaneSet.Not(T.Or(overvoltage.Active, rideThrough.Active))), LaneSet.Sign(FrequencyHz) * swing.AddedHz, default);
 
     private T ByDirectCurrent(in Measurement<T> measured)
     {

@@ -88,7 +88,7 @@ public sealed class OutputFaultTests
     [InlineData(StopKind.Coast)]
     public void On_a_supply_without_earth_an_earth_fault_changes_nothing(StopKind stop)
     {
-        var (without, with) = (PumpSet with { SupplyEarthed = false }, ByPlate with { Acceleration = Seconds(1) });
+        var (without, with) = (PumpSet with { SupplyEarthed = false }, ByPlate with { Acceleration = Seconds(1), SwingDamping = default });
         var plain = new DriveSimulation(without, with) { Order = Forward(50) };
         var faulty = new DriveSimulation(without, with) { Order = Forward(50), Fault = new OutputFault.ToEarth(OutputPhase.U, default) };
         for (var i = 0; i < 12_000; i++)

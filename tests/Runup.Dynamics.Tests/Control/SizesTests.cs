@@ -81,7 +81,7 @@ public sealed class SizesTests
         drive.Readings.SpeedRpm.ShouldBe(1350, 45);
     }
 
-    private static (DriveSystem System, ControlSettings Settings) Set(double powerW, double currentA, double rpm, double powerFactor, double inertia)
+    internal static (DriveSystem System, ControlSettings Settings) Set(double powerW, double currentA, double rpm, double powerFactor, double inertia)
     {
         var plate = new Nameplate
         {
