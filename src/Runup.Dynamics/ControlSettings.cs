@@ -111,8 +111,11 @@ public sealed record ControlSettings
     /// <summary>While the supply is gone the load's energy keeps the DC bus up.</summary>
     public bool UndervoltageRideThrough { get; init; }
 
-    /// <summary>The motor is controlled by its flux and torque, without an encoder, instead of by a voltage curve.</summary>
+    /// <summary>The motor is controlled by its flux and torque instead of by a voltage curve.</summary>
     public bool Vector { get; init; }
+
+    /// <summary>The encoder by which flux and torque are controlled; null: without one.</summary>
+    public EncoderSettings? Encoder { get; init; }
 
     /// <summary>Circuit that an auto-tune found; null: reckoned from the motor's rated values.</summary>
     public TunedMotor? Tuned { get; init; }
@@ -130,7 +133,7 @@ public sealed record ControlSettings
     /// with 2 % boost (points are taken as linear); ramps 5 s; quick stop the deceleration, at most 2 s; current limit 150 % of motor current, and never above the drive's peak current;
     /// overload current the motor's, class 10; overvoltage control on; chopper off; no slip compensation; swings damped by 0.25; stop by ramp;
     /// DC braking 50 %, 1 s, below 3 Hz; forward only; no restart; no S-curve, second ramps as the first, no skipped bands (width 2 Hz where a centre alone is set),
-    /// no flying restart, no ride-through, V/f. Control with an encoder is simulated as the one without. Quick stop is no setting of the vocabulary: set it with <c>with</c>.
+    /// no flying restart, no ride-through, V/f. Quick stop is no setting of the vocabulary: set it with <c>with</c>.
     /// </remarks>
     public static ControlSettings From(SettingSet settings, DriveRating drive)
     {
@@ -184,6 +187,7 @@ public sealed record ControlSettings
             FlyingRestart = settings.Choice(Setting.FlyingRestart) is "on",
             UndervoltageRideThrough = settings.Choice(Setting.UndervoltageRideThrough) is "on",
             Vector = settings.Choice(Setting.ControlMethod) is "sensorless-vector" or "encoder-vector",
+            Encoder = EncoderSettings.From(settings, ElectricalFrequency.FromHertz(frequencyHz)),
             Protection = ProtectionSettings.From(settings),
             Brake = BrakeSettings.From(settings, motorA),
         };

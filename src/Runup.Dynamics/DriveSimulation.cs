@@ -24,7 +24,7 @@ public sealed class DriveSimulation
     private readonly ThermalStates thermal;
     private DriveSystem system;
     private IDrivePlant<One> plant;
-    private double angleRad;
+    private double turns;
     private bool diedOfSupply;
     private TuneSequence? tune;
     private double? ratedTorqueNm;
@@ -196,10 +196,9 @@ public sealed class DriveSimulation
             return;
         }
 
-        var cause = outputWatch.Sample(plant.Reading, Residual, plant is DetailedPlant { OutputBlocked: true }, angleRad, control.FrequencyHz, control.Settings);
-        if (cause != TripCause.None)
+        if (plant is DetailedPlant { Fault: not null } faulty)
         {
-            Trip(cause);
+            Trip(outputWatch.Sample(plant.Reading, faulty, 2 * Math.PI * turns, control.FrequencyHz, control.Settings));
         }
 
         var measured = Measurement<One>.Of(plant.Reading) with { WindingC = thermal.WindingC, HeatSinkC = thermal.HeatSinkC };
@@ -215,7 +214,8 @@ public sealed class DriveSimulation
             control.Of(0).TripBy(TripCause.External);
         }
 
-        angleRad = Math.IEEERemainder(angleRad + (2 * Math.PI * TickSeconds * command.FrequencyHz), 2 * Math.PI);
+        turns += TickSeconds * command.FrequencyHz;
+        turns -= Math.Round(turns);
         thermal.Pass(TickSeconds, plant.Reading.CurrentA, plant.Reading.ResistorJ);
         if (!SupplyPresent && !diedOfSupply && plant.Reading.BusV < AliveShare * system.Drive.UndervoltageTrip.Volts)
         {
@@ -246,7 +246,7 @@ public sealed class DriveSimulation
     /// <summary>A trip from outside, such as a bus time-out; nothing if already tripped or without power.</summary>
     public void Trip(TripCause cause)
     {
-        if (IsTuning)
+        if (IsTuning && cause != TripCause.None)
         {
             EndTune(new AutoTuneOutcome.Failed("the drive tripped."));
         }
@@ -272,14 +272,12 @@ public sealed class DriveSimulation
     /// <summary>Supply on: the DC bus is charged for half a second, then the drive is ready. A trip is forgotten.</summary>
     public void PowerOn() => control.Of(0).PowerOn();
 
-    private (double NowA, double LargestA) Residual => plant is DetailedPlant { Fault: not null } faulty ? (faulty.ResidualA, faulty.LargestResidualA) : default;
-
     private static DrivePlant<One> Plain(DriveSystem system) => new(system, [system.Motor], [system.Machine], TickSeconds);
 
     private DetailedPlant Succeed(DetailedPlant next, DrivePlant<One> last)
     {
         next.SupplyPhaseLost = last.SupplyPhaseLost;
-        next.Take(last.Give(angleRad), last.Reading);
+        next.Take(last.Give(2 * Math.PI * turns), last.Reading);
         return next;
     }
 

@@ -8,7 +8,7 @@ namespace Runup.Dynamics.Control;
 
 /// <summary>The drive's control at its sample time of 1 ms: from what it measures and is told to what it switches.</summary>
 /// <remarks>
-/// Configured by make-independent settings and the drive's ratings alone; it never sees speed, load or the motor's circuit.
+/// Configured by make-independent settings and the drive's ratings alone; it never sees load or the motor's circuit, nor the speed but by an encoder.
 /// One drive in each lane, with the same settings and orders; the states of each are its own.
 /// </remarks>
 internal sealed class DriveControl<T>
@@ -32,7 +32,10 @@ internal sealed class DriveControl<T>
     private FlyingSearch<T> search;
     private Supervision<T> supervision;
     private VectorControl<T>? vector;
+    private OverspeedWatch<T> overspeed;
     private T directV;
+    private T lastAlong;
+    private T lastAcross;
 
     internal DriveControl(ControlSettings settings, DriveRating drive)
     {
@@ -47,6 +50,7 @@ internal sealed class DriveControl<T>
         search = new FlyingSearch<T>(figures);
         supervision = new Supervision<T>(figures);
         vector = settings.Vector ? new VectorControl<T>(figures) : null;
+        overspeed = new OverspeedWatch<T>(figures);
         motorThermal = new MotorThermalModel<T>(settings);
         driveOverload = new DriveOverloadModel<T>(drive);
         sequencers = new SequencerLanes<T>(figures);
@@ -93,6 +97,7 @@ internal sealed class DriveControl<T>
         search = new FlyingSearch<T>(figures);
         supervision = new Supervision<T>(figures);
         vector = settings.Vector ? new VectorControl<T>(figures) : null;
+        overspeed = new OverspeedWatch<T>(figures);
         motorThermal.Configure(settings);
         sequencers.Configure(figures);
     }
@@ -110,6 +115,7 @@ internal sealed class DriveControl<T>
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     internal PlantCommand<T> Sample(in Measurement<T> measured, in DriveOrder order)
     {
+        vector?.Count(measured);
         Watch(measured);
         if (T.All(LaneSet.Not(sequencers.On)) && SupplyPresent)
         {
@@ -144,6 +150,7 @@ internal sealed class DriveControl<T>
 
         var (along, across) = Modulator.For(wanted, measured.BusV);
         vector?.Applied(along, across, measured.BusV);
+        (lastAlong, lastAcross) = (along, across);
         return new PlantCommand<T>(
             sequencers.On, along, across, FrequencyHz + Swing(), figures.Settings.BrakingChopper, brake.Open, sequencers.Supply);
     }
@@ -158,7 +165,9 @@ internal sealed class DriveControl<T>
             T.Or(LaneSet.Not(T.Less(measured.LargestCurrentA, T.Of(figures.OvercurrentA))), T.Less(measured.BusV, T.Of(figures.UndervoltageTripV))),
             T.Or(LaneSet.Not(T.Less(motorThermal.PartOfTrip, T.Of(1))), driveOverload.Exceeded));
         var supervised = supervision.Sample(measured, FrequencyHz, sequencers.Running, T.And(CurrentLimitActive, brake.Open), AtTarget);
+        WatchSpeed(measured);
         whileOn = T.Or(whileOn, supervised);
+        whileOn = overspeed.Counts ? T.Or(whileOn, overspeed.Exceeded) : whileOn;
         if (!T.Any(T.Or(overvoltageNow, T.And(sequencers.On, whileOn))))
         {
             return;
@@ -172,7 +181,21 @@ internal sealed class DriveControl<T>
                 : measured.BusV[lane] < figures.UndervoltageTripV ? TripCause.Undervoltage
                 : motorThermal.PartOfTrip[lane] >= 1 ? TripCause.MotorOverload
                 : driveOverload.Exceeded.IsSet(lane) ? TripCause.DriveOverload
+                : overspeed.Exceeded.IsSet(lane) ? TripCause.Overspeed
                 : supervision.Cause(measured, lane));
+        }
+    }
+
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    private void WatchSpeed(in Measurement<T> measured)
+    {
+        if (vector is null)
+        {
+            overspeed.ByTerminals(measured, FrequencyHz, lastAlong, lastAcross, sequencers.ByCurve);
+        }
+        else
+        {
+            overspeed.BySpeed(vector.SpeedHz, sequencers.ByCurve);
         }
     }
 

@@ -11,7 +11,7 @@ namespace Runup.Dynamics.Control;
 /// <para>The pull g towards the flux asked for keeps offset and drift in check; it is what bends the estimate below a hertz or two, where the voltage model sees nothing. Gains: g 6 /s, K_p 100 /s, K_i 2500 /s² (found by trial on motors from 0.75 to 75 kW).</para>
 /// </remarks>
 [Engineering.Source("krause", "chapter 6, voltage and flux linkage equations in the arbitrary reference frame (from memory)")]
-internal sealed class FluxObserver<T>
+internal sealed class FluxObserver<T> : IFluxModel<T>
     where T : struct, ILanes<T>
 {
     private const double Pull = 6;
@@ -29,24 +29,26 @@ internal sealed class FluxObserver<T>
 
     internal FluxObserver(VectorFigures figures) => this.figures = figures;
 
-    /// <summary>Electrical speed of the rotor, in rad/s.</summary>
-    internal T RotorRadPerS { get; private set; }
+    /// <inheritdoc/>
+    public T RotorRadPerS { get; private set; }
 
-    /// <summary>Speed of the frame, in rad/s.</summary>
-    internal T FrameRadPerS { get; private set; }
+    /// <inheritdoc/>
+    public T FrameRadPerS { get; private set; }
 
-    /// <summary>Flux of the rotor along its axis, in Wb.</summary>
-    internal T FluxWb { get; private set; }
+    /// <inheritdoc/>
+    public T FluxWb { get; private set; }
 
-    internal void Reset(T where)
+    /// <inheritdoc/>
+    public void Reset(T where)
     {
         (fluxQ, fluxD) = (T.Choose(where, default, fluxQ), T.Choose(where, default, fluxD));
         (RotorRadPerS, FrameRadPerS) = (T.Choose(where, default, RotorRadPerS), T.Choose(where, default, FrameRadPerS));
         FluxWb = T.Choose(where, default, FluxWb);
     }
 
-    /// <summary>Takes over a motor that turns at a frequency under a voltage along the q axis, which puts its flux on the d axis.</summary>
-    internal void Take(T where, T hz, double fluxWb)
+    /// <inheritdoc/>
+    /// <remarks>The motor stands under a voltage along the q axis, which puts its flux on the d axis.</remarks>
+    public void Take(T where, T hz, double fluxWb)
     {
         var radPerS = (2 * Math.PI) * hz;
         var turns = T.And(where, T.Less(T.Of(1), T.Abs(hz)));
@@ -54,9 +56,10 @@ internal sealed class FluxObserver<T>
         (RotorRadPerS, FrameRadPerS) = (T.Choose(turns, radPerS, RotorRadPerS), T.Choose(turns, radPerS, FrameRadPerS));
     }
 
-    /// <summary>One sample after a millisecond under a voltage; currents and voltages as peaks of the phase.</summary>
-    internal void Sample(T voltQ, T voltD, T currentQ, T currentD, T wantedFluxWb)
+    /// <inheritdoc/>
+    public void Sample(in FluxSample<T> at)
     {
+        var (voltQ, voltD, currentQ, currentD, wantedFluxWb, _) = at;
         T rotorQ = fluxQ - (figures.LeakageH * currentQ), rotorD = fluxD - (figures.LeakageH * currentD);
         var slopeQ = voltQ - ((0.5 * figures.StatorOhm) * (currentQ + lastQ)) - (Pull * rotorQ);
         var slopeD = voltD - ((0.5 * figures.StatorOhm) * (currentD + lastD)) + (Pull * (wantedFluxWb - rotorD));

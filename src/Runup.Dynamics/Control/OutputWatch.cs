@@ -1,4 +1,4 @@
-using System.Numerics;
+using Runup.Dynamics.Lanes;
 using Runup.Dynamics.Plant;
 using Runup.Engineering.Drives;
 using Runup.Settings;
@@ -12,7 +12,7 @@ namespace Runup.Dynamics.Control;
 /// only about its zero crossings, for 1.6 % of a period each time. Earth: the sum of the three, rms through a filter of 0.2 s, above 30 % of the drive's normal current; or more than half
 /// of a current at the overcurrent level, at once. Short circuit: the output stage has switched itself off, at once. All common practice, no source.
 /// </para>
-/// <para>For one drive alone: the plant of many has conductors that can't fail, so that there is nothing to see.</para>
+/// <para>Asked only while something is wrong with the conductors: without, the three phases carry the same by the plant's own equations, and nothing flows to earth.</para>
 /// </remarks>
 internal sealed class OutputWatch(DriveRating drive)
 {
@@ -25,63 +25,68 @@ internal sealed class OutputWatch(DriveRating drive)
     private const double ResidualS = 0.2;
     private const double MostlyResidual = 0.5;
 
-    private static readonly OutputPhase[] Phases = Enum.GetValues<OutputPhase>();
-
-    private readonly double[] lowS = new double[Phases.Length];
+    private readonly double overcurrentA = drive.OvercurrentTrip.Amperes;
+    private readonly double residualA2 = Math.Pow(ResidualShare * drive.Overloads[0].Current.Amperes, 2);
+    private double lowU;
+    private double lowV;
+    private double lowW;
     private double meanSquareA2;
     private double residualSquareA2;
 
     /// <summary>One sample: what is to trip, or none.</summary>
     /// <param name="at">What the plant shows.</param>
-    /// <param name="residual">Sum of the three phases: now, and the largest since the last sample; in A.</param>
-    /// <param name="blocked">The output stage switched itself off.</param>
+    /// <param name="faulty">The plant, something of whose conductors is wrong.</param>
     /// <param name="angleRad">By how much the control's frame stands before one at rest.</param>
     /// <param name="frequencyHz">Output frequency.</param>
     /// <param name="settings">The settings at work.</param>
-    internal TripCause Sample(in PlantReading<Lanes.One> at, (double NowA, double LargestA) residual, bool blocked, double angleRad, double frequencyHz, ControlSettings settings)
+    internal TripCause Sample(in PlantReading<One> at, DetailedPlant faulty, double angleRad, double frequencyHz, ControlSettings settings)
     {
-        double currentA = at.CurrentA, largestA = at.LargestCurrentA;
-        residualSquareA2 += ControlFigures.TickS / ResidualS * ((residual.NowA * residual.NowA) - residualSquareA2);
+        double currentA = at.CurrentA;
         meanSquareA2 += ControlFigures.TickS / AmplitudeS * ((currentA * currentA) - meanSquareA2);
-        var protection = settings.Protection;
-        var overcurrent = blocked || largestA >= drive.OvercurrentTrip.Amperes;
-        if (protection.TripOnEarthFault && ((overcurrent && residual.LargestA > MostlyResidual * Math.Sqrt(2) * largestA)
-            || Math.Sqrt(residualSquareA2) > ResidualShare * drive.Overloads[0].Current.Amperes))
+        return AtOnce(at, faulty, settings.Protection) is var cause and not TripCause.None ? cause
+            : settings.Protection.TripOnMotorPhase && PhaseIsMissing(at, faulty.ResidualA, angleRad, frequencyHz, settings) ? TripCause.MotorPhase
+            : TripCause.None;
+    }
+
+    private TripCause AtOnce(in PlantReading<One> at, DetailedPlant faulty, ProtectionSettings protection)
+    {
+        double largestA = at.LargestCurrentA;
+        residualSquareA2 += ControlFigures.TickS / ResidualS * ((faulty.ResidualA * faulty.ResidualA) - residualSquareA2);
+        var overcurrent = faulty.OutputBlocked || largestA >= overcurrentA;
+        if (protection.TripOnEarthFault && ((overcurrent && faulty.LargestResidualA > MostlyResidual * Math.Sqrt(2) * largestA) || residualSquareA2 > residualA2))
         {
             residualSquareA2 = 0;
             return TripCause.EarthFault;
         }
 
-        if (blocked)
-        {
-            return TripCause.ShortCircuit;
-        }
-
-        return protection.TripOnMotorPhase && PhaseIsMissing(at, residual.NowA, angleRad, frequencyHz, settings) ? TripCause.MotorPhase : TripCause.None;
+        return faulty.OutputBlocked ? TripCause.ShortCircuit : TripCause.None;
     }
 
-    private bool PhaseIsMissing(in PlantReading<Lanes.One> at, double residualA, double angleRad, double frequencyHz, ControlSettings settings)
+    private bool PhaseIsMissing(in PlantReading<One> at, double residualA, double angleRad, double frequencyHz, ControlSettings settings)
     {
-        var amplitudeA = Math.Sqrt(2 * meanSquareA2);
-        if (at.CurrentA == 0 || Math.Abs(frequencyHz) < PhaseLowestHz || amplitudeA < PhaseLeastMotorA * Math.Sqrt(2) * settings.MotorRatedCurrent.Amperes)
+        var leastA = PhaseLeastMotorA * settings.MotorRatedCurrent.Amperes;
+        if (at.CurrentA == 0 || Math.Abs(frequencyHz) < PhaseLowestHz || meanSquareA2 < leastA * leastA)
         {
-            Array.Clear(lowS);
+            (lowU, lowV, lowW) = (0, 0, 0);
             return false;
         }
 
-        var vector = Math.Sqrt(2) * new Complex(at.AlongA, -at.AcrossA) * Complex.FromPolarCoordinates(1, angleRad);
-        foreach (var phase in Phases)
-        {
-            var low = Math.Abs(FaultyFields.PhaseA(vector, residualA, phase)) < PhaseShare * amplitudeA;
-            lowS[(int)phase] = low ? lowS[(int)phase] + ControlFigures.TickS : 0;
-        }
-
-        if (lowS.AsSpan().IndexOfAnyInRange(PhaseDelayS, double.PositiveInfinity) < 0)
+        var (sin, cos) = Math.SinCos(angleRad);
+        double along = at.AlongA, across = at.AcrossA;
+        var (x, y) = (Math.Sqrt(2) * ((along * cos) + (across * sin)), Math.Sqrt(2) * ((along * sin) - (across * cos)));
+        var (zero, half, turned) = (residualA / 3, 0.5 * x, 0.5 * Math.Sqrt(3) * y);
+        var low = PhaseShare * PhaseShare * 2 * meanSquareA2;
+        lowU = Counted(lowU, x + zero, low);
+        lowV = Counted(lowV, turned - half + zero, low);
+        lowW = Counted(lowW, zero - half - turned, low);
+        if (Math.Max(lowU, Math.Max(lowV, lowW)) < PhaseDelayS)
         {
             return false;
         }
 
-        Array.Clear(lowS);
+        (lowU, lowV, lowW) = (0, 0, 0);
         return true;
     }
+
+    private static double Counted(double seconds, double currentA, double lowA2) => currentA * currentA < lowA2 ? seconds + ControlFigures.TickS : 0;
 }

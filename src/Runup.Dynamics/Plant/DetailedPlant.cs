@@ -141,16 +141,18 @@ internal sealed class DetailedPlant : IDrivePlant<One>
         (LargestResidualA, OutputBlocked) = (0, false);
         var (steps, resistorJ) = (Steps, 0.0);
         var stepS = tickS / steps;
+        var largestA = fields.LargestA(states);
         for (var step = 0; step < steps; step++)
         {
-            Protect();
+            Protect(largestA);
             var conductance = SwitchChopper(command.ChopperEnabled);
             var was = states.BusV;
             Step(stepS);
             resistorJ += 0.5 * stepS * conductance * ((was * was) + (states.BusV * states.BusV));
-            states = shaft.Settled(states, fields.TorqueNm(states));
+            states = shaft.GoesOn(states) ? states : shaft.Settled(states, fields.TorqueNm(states));
             reading.LargestBusV = Math.Max(reading.LargestBusV, states.BusV);
-            Note(fields.LargestA(states), fields.ResidualA(states));
+            largestA = fields.LargestA(states);
+            Note(largestA, fields.ResidualA(states));
         }
 
         var ranAway = !states.IsFinite;
@@ -198,11 +200,11 @@ internal sealed class DetailedPlant : IDrivePlant<One>
         return new DetailedStates(field.Stator, field.First, field.Second, motorRate, loadRate, twistRate, bus.At(x.BusV, field.InverterA), FrameRadPerS);
     }
 
-    private void Protect()
+    private void Protect(double largestA)
     {
-        if (Fault is not null && fields.Fed && fields.LargestA(states) is var largest && largest > transistorA)
+        if (Fault is not null && fields.Fed && largestA > transistorA)
         {
-            Note(Math.Min(largest, transistorA), fields.ResidualA(states));
+            Note(transistorA, fields.ResidualA(states));
             OutputBlocked = true;
             states = fields.Switch(states, on: false);
         }

@@ -59,14 +59,17 @@ internal sealed class DetailedShaft
         return (motor, ((shaftNm * share) - against) / loadInertia, x.MotorRadPerS - x.LoadRadPerS);
     }
 
+    /// <summary>The machine moves as it did.</summary>
+    internal bool GoesOn(in DetailedStates x) => Direction != 0 && Direction * (coupling is null ? x.MotorRadPerS : x.LoadRadPerS) > 0;
+
     /// <summary>Rest, breakaway and turning round at the end of a step.</summary>
     internal DetailedStates Settled(in DetailedStates x, double torqueNm)
     {
-        var (speed, driving) = coupling is null ? (x.MotorRadPerS, torqueNm) : (x.LoadRadPerS, ShaftNm(x));
+        var driving = coupling is null ? torqueNm : ShaftNm(x);
         var (lowest, highest) = coupling is null
             ? ((double)single.HoldLowestNm, (double)single.HoldHighestNm)
             : (load.HoldLowestNm + load.BearingsNm, load.HoldHighestNm - load.BearingsNm);
-        if (Direction != 0 && Direction * speed > 0)
+        if (GoesOn(x))
         {
             return x;
         }

@@ -21,24 +21,25 @@ public sealed class NoFalseTripTests
         var (plan, profile) = (SettingsPlan.For(context), DemoFiles.ProfileOf(context.Job));
         var held = JobRehearsal.Held(plan, profile, profile.FindSize(context.Job.Drive.Size.Value)!);
         var top = context.Job.Operation.MaximumFrequency.Value.Hertz;
-        foreach (var coupled in new[] { true, false })
+        foreach (var (coupled, stopping) in new[] { (true, "ramp"), (false, "dc-braking") })
         {
-            var system = RehearsalSystem.Of(context)!;
+            // Without earth a fault to earth carries no current: the motor is sound, and each phase is looked at.
+            var system = RehearsalSystem.Of(context)! with { SupplyEarthed = false };
             system = coupled ? system : system with { Machine = RehearsalSystem.Uncoupled(system.Machine) };
-            foreach (var stopping in new[] { "ramp", "dc-braking", "coast" })
+            var drive = new DriveSimulation(system, ControlSettings.From(held.With(Setting.StoppingMethod, stopping).With(Setting.PermittedDirection, "both"), context.Rating))
             {
-                var drive = new DriveSimulation(system, ControlSettings.From(held.With(Setting.StoppingMethod, stopping).With(Setting.PermittedDirection, "both"), context.Rating));
-                foreach (var hertz in new[] { top, 0, 2, -top, 0, 0.3 * top, 0 })
+                Fault = new OutputFault.ToEarth(OutputPhase.U, default),
+            };
+            foreach (var hertz in new[] { top, 2, -top, 0 })
+            {
+                drive.Order = new DriveOrder(hertz != 0, hertz, StopKind.ByMethod);
+                for (var i = 0; i < 1500; i++)
                 {
-                    drive.Order = new DriveOrder(hertz != 0, hertz, StopKind.ByMethod);
-                    for (var i = 0; i < 3000; i++)
-                    {
-                        drive.Tick();
-                        drive.Readings.Trip.ShouldNotBeOneOf(Watched, $"{file}, {stopping}, {hertz} Hz");
-                    }
-
-                    drive.ResetTrip();
+                    drive.Tick();
+                    drive.Readings.Trip.ShouldNotBeOneOf(Watched, $"{file}, {stopping}, {hertz} Hz");
                 }
+
+                drive.ResetTrip();
             }
         }
     }
