@@ -74,4 +74,18 @@ public sealed class EnsembleTests
         static ulong Seed(Run run) => run.Json.GetProperty("ensemble").GetProperty("seed").GetUInt64();
         static double Peak(Run run) => run.Json.GetProperty("peak_current_A").GetProperty("p95").GetDouble();
     }
+
+    [Fact]
+    public async Task One_motor_is_rehearsed_in_all_detail_and_many_are_not()
+    {
+        using var scratch = new Scratch();
+        var run = await RunupProgram.Call(scratch.Folder, "rehearse", scratch.DemoJob(), "--detail", "--json");
+        run.Status.ShouldBe(0);
+        run.Json.GetProperty("detail").GetProperty("cages").GetInt32().ShouldBe(2);
+        run.Json.GetProperty("detail").GetProperty("iron_share_percent").GetDouble().ShouldBe(15);
+
+        var both = await RunupProgram.Call(scratch.Folder, "rehearse", scratch.DemoJob(), "--detail", "--ensemble");
+        both.Status.ShouldBe(2);
+        both.Errors.ShouldContain("one of them would do");
+    }
 }

@@ -8,7 +8,7 @@ namespace Runup.Cli.Rehearsal;
 /// <summary><c>rehearse --json</c>: one number for each figure, or with <c>--ensemble</c> its band and beside it the number by the plate's own circuit.</summary>
 internal static class RehearsalJson
 {
-    internal static void Write(RehearsalResult result, RehearsedEnsemble? ensemble) => JsonOut.Write(json =>
+    internal static void Write(RehearsalResult result, RehearsedEnsemble? ensemble, DetailWords? detail) => JsonOut.Write(json =>
     {
         json.WriteStartObject();
         json.Array("events", result.Events, (j, e) =>
@@ -34,6 +34,14 @@ internal static class RehearsalJson
         json.Number("largest_mean_current_A", result.LargestMeanCurrentA);
         json.WriteString("tripped", result.Tripped?.Name());
         json.WriteString("broke_down", result.Breakdown?.ToString());
+        if (detail is not null)
+        {
+            json.WriteStartObject("detail");
+            json.WriteNumber("cages", detail.Cages);
+            json.Number("iron_share_percent", detail.IronShare.Percent);
+            json.WriteEndObject();
+        }
+
         if (ensemble is not null)
         {
             EnsemblePage.Write(json, ensemble);

@@ -14,10 +14,13 @@ internal static class RehearsalPage
     // A ramp or a frequency that differs by less is the same to a person.
     private const double Same = 0.02;
 
+    // In per cent of rated voltage.
+    private const double MuchBoost = 3;
+
     // The motor has hardly begun to turn.
     private const double StillRpm = 60;
 
-    internal static void Write(LoadedJob job, ControlSettings held, RehearsalResult result, RehearsedEnsemble? ensemble, string? plot)
+    internal static void Write(LoadedJob job, ControlSettings held, RehearsalResult result, RehearsedEnsemble? ensemble, DetailWords? detail, string? plot)
     {
         var page = new Page(Console.Out);
         var reached = Reached(job, result);
@@ -36,7 +39,7 @@ internal static class RehearsalPage
         page.Table(
             [new("t s", Digits: true), new("what")],
             result.Events.Select(e => (IReadOnlyList<string>)[e.TimeS.ToString("0.000", CultureInfo.InvariantCulture), e.What.Name()]));
-        foreach (var remark in Remarks(job, held, result, reached))
+        foreach (var remark in Remarks(job, held, result, reached).Append(detail?.ToString() ?? AboutIron(held)).OfType<string>())
         {
             page.Line(remark);
         }
@@ -74,6 +77,11 @@ internal static class RehearsalPage
             }
         }
     }
+
+    // With straight iron a boost beyond the usual looks better than it is: the start is then held by the current limit, or not made at all.
+    private static string? AboutIron(ControlSettings held) => held is { Vector: false, TorqueBoost.Percent: > MuchBoost and var boost }
+        ? $"The boost of {boost.ToString("0.#", CultureInfo.InvariantCulture)} % may take the iron beyond its rated flux, where it draws more than here: `--detail` rehearses that."
+        : null;
 
     private static string Moment(RehearsalResult result) =>
         result.Trace.TimeS.TakeWhile(t => t < result.PeakCurrentAtS).Count() is var place && place < result.Trace.Count && Math.Abs(result.Trace.SpeedRpm[place]) < StillRpm && result.PeakCurrentAtS > 0

@@ -26,7 +26,7 @@ internal sealed class RehearseCommand : Command<RehearseCommand.Settings>
         RehearsedEnsemble? ensemble;
         try
         {
-            result = One(job, plan, settings.Gap, interruption.Token);
+            result = One(job, plan, settings, interruption.Token);
             ensemble = settings.Ensemble ? Ensemble(job, plan, result, settings.Seed, interruption.Token) : null;
         }
         catch (OperationCanceledException)
@@ -41,20 +41,20 @@ internal sealed class RehearseCommand : Command<RehearseCommand.Settings>
 
         if (settings.Json)
         {
-            RehearsalJson.Write(result, ensemble);
+            RehearsalJson.Write(result, ensemble, settings.PlantDetail is { } more ? DetailWords.Of(job, more) : null);
         }
         else
         {
-            RehearsalPage.Write(job, JobRehearsal.Control(job.Context, plan, job.Profile, job.Size), result, ensemble, settings.Plot);
+            RehearsalPage.Write(job, JobRehearsal.Control(job.Context, plan, job.Profile, job.Size), result, ensemble, settings.PlantDetail is { } more ? DetailWords.Of(job, more) : null, settings.Plot);
         }
 
         return (int)(result.Tripped is null && result.Breakdown is null ? ExitStatus.Fine : ExitStatus.Blocked);
     }
 
-    private static RehearsalResult One(LoadedJob job, SettingsPlan plan, Duration? gap, CancellationToken cancellation)
+    private static RehearsalResult One(LoadedJob job, SettingsPlan plan, Settings settings, CancellationToken cancellation)
     {
         using var progress = WorkProgress.Of(job.Job.Tag);
-        return Result(job, JobRehearsal.Of(job.Context, plan, job.Profile, job.Size, gap, progress, cancellation));
+        return Result(job, JobRehearsal.Of(job.Context, plan, job.Profile, job.Size, settings.Gap, settings.PlantDetail, progress, cancellation));
     }
 
     // Beside the reading of the job: what simulates, then what prints, each by a little of it.
@@ -110,6 +110,12 @@ internal sealed class RehearseCommand : Command<RehearseCommand.Settings>
         [Description("With --ensemble: another draw of motors; the same number gives the same ones")]
         public NumberOption? SeedText { get; set; }
 
+        [CommandOption("--detail")]
+        [Description("With both cages of the motor, where it has two, and iron that saturates; several times slower")]
+        public bool Detail { get; set; }
+
+        internal PlantDetail? PlantDetail => Detail ? RehearsalSystem.UsualDetail : null;
+
         internal Duration? Gap => GapSeconds?.Within(ShortestGap_s, LongestGap_s) is { } seconds ? Duration.FromSeconds(seconds) : null;
 
         internal ulong Seed => SeedText?.Whole(uint.MaxValue) ?? MotorEnsemble.DefaultSeed;
@@ -119,6 +125,7 @@ internal sealed class RehearseCommand : Command<RehearseCommand.Settings>
             { GapSeconds: { } gap } when gap.Within(ShortestGap_s, LongestGap_s) is null => gap.Wrong("--supply-gap", "a number of seconds from 0.001 to 3600, such as 0.25,"),
             { SeedText: not null, Ensemble: false } => Spectre.Console.ValidationResult.Error("--seed goes with --ensemble: the motors are drawn by it; both, or neither, would do"),
             { SeedText: { } seed } when seed.Whole(uint.MaxValue) is null => seed.Wrong("--seed", "a whole number from 0 to 4294967295"),
+            { Detail: true, Ensemble: true } => Spectre.Console.ValidationResult.Error("--detail is of one motor, --ensemble of many without such detail; one of them would do"),
             _ => FileOption.Named("--plot", Plot, ".svg"),
         };
     }

@@ -38,12 +38,13 @@ public static class JobRehearsal
     /// <param name="profile">The drive's family.</param>
     /// <param name="size">Its size.</param>
     /// <param name="supplyGap">How long the supply is gone while the set is at speed; null: not at all.</param>
+    /// <param name="detail">What the motor has beyond the plain model; null: nothing.</param>
     /// <param name="progress">Told now and then which part is done.</param>
     /// <param name="cancellation">Ends it.</param>
     public static RehearsalOutcome? Of(
-        JobContext context, SettingsPlan plan, DriveProfile profile, DriveSize size, Duration? supplyGap = null, IProgress<double>? progress = null, CancellationToken cancellation = default) =>
+        JobContext context, SettingsPlan plan, DriveProfile profile, DriveSize size, Duration? supplyGap = null, PlantDetail? detail = null, IProgress<double>? progress = null, CancellationToken cancellation = default) =>
         RehearsalSystem.Of(context) is { } system
-            ? Run(system, Held(plan, profile, size), context.Job.Operation.MaximumFrequency.Value, GoesBothWays(context), supplyGap, progress, cancellation)
+            ? Run(system with { Detail = detail }, Held(plan, profile, size), context.Job.Operation.MaximumFrequency.Value, GoesBothWays(context), supplyGap, progress, cancellation)
             : null;
 
     /// <summary>The same with whatever settings the drive holds.</summary>

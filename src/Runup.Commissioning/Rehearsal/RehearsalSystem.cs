@@ -39,6 +39,10 @@ public static class RehearsalSystem
         };
     }
 
+    /// <summary>What the motor of a job has beyond the plain model: the second cage of its circuit, where its figures of starting tell of one, and iron that saturates.</summary>
+    /// <remarks>No plate tells how much of the magnetizing current the iron takes; 0 to 30 % are usual (docs/calculations/motor-ensemble.md), and the middle of that is taken; common practice, no source.</remarks>
+    public static PlantDetail UsualDetail { get; } = new() { IronShare = Fraction.FromPercent(15) };
+
     /// <summary>What is missing for <see cref="Of"/>, in words; null where nothing is.</summary>
     public static string? Missing(JobContext context)
     {
