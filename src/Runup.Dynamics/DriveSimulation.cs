@@ -25,6 +25,8 @@ public sealed class DriveSimulation
     private DriveSystem system;
     private IDrivePlant<One> plant;
     private double turns;
+    private double along;
+    private double across;
     private bool diedOfSupply;
     private TuneSequence? tune;
     private double? ratedTorqueNm;
@@ -198,7 +200,7 @@ public sealed class DriveSimulation
 
         if (plant is DetailedPlant { Fault: not null } faulty)
         {
-            Trip(outputWatch.Sample(plant.Reading, faulty, 2 * Math.PI * turns, control.FrequencyHz, control.Settings));
+            Trip(outputWatch.Sample(plant.Reading, faulty, along, across, 2 * Math.PI * turns, control.FrequencyHz, control.Settings));
         }
 
         var measured = Measurement<One>.Of(plant.Reading) with { WindingC = thermal.WindingC, HeatSinkC = thermal.HeatSinkC };
@@ -214,6 +216,7 @@ public sealed class DriveSimulation
             control.Of(0).TripBy(TripCause.External);
         }
 
+        (along, across) = (command.ModulationQ, command.ModulationD);
         turns += TickSeconds * command.FrequencyHz;
         turns -= Math.Round(turns);
         thermal.Pass(TickSeconds, plant.Reading.CurrentA, plant.Reading.ResistorJ);

@@ -103,6 +103,29 @@ public sealed class VirtualDrive : IModbusDevice
         }
     }
 
+    /// <summary>What is wrong with the conductors to the motor; null while nothing is.</summary>
+    public OutputFault? Fault
+    {
+        get
+        {
+            lock (gate)
+            {
+                return simulation.Fault;
+            }
+        }
+
+        set
+        {
+            lock (gate)
+            {
+                simulation.Fault = value;
+            }
+        }
+    }
+
+    /// <summary>A point of its supply is earthed.</summary>
+    public bool SupplyEarthed => plant.SupplyEarthed;
+
     /// <summary>Whether it turns the motor for somebody on the bus, so that a silence there matters.</summary>
     public bool AwaitsPeer
     {
@@ -195,6 +218,30 @@ public sealed class VirtualDrive : IModbusDevice
         lock (gate)
         {
             simulation.SupplyPresent = present;
+        }
+    }
+
+    /// <summary>A phase of its supply goes missing; of a supply of one phase none can.</summary>
+    public PanelAnswer LoseSupplyPhase()
+    {
+        lock (gate)
+        {
+            if (size.Rating.SupplyPhases != 3)
+            {
+                return new PanelAnswer.Ignored("its supply has one phase only");
+            }
+
+            simulation.SupplyPhaseLost = true;
+            return new PanelAnswer.Followed();
+        }
+    }
+
+    /// <summary>All phases of the supply are there again.</summary>
+    public void RestoreSupplyPhase()
+    {
+        lock (gate)
+        {
+            simulation.SupplyPhaseLost = false;
         }
     }
 

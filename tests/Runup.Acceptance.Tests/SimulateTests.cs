@@ -45,6 +45,17 @@ public sealed class SimulateTests
             (await Typed(process, "stop SWP-101")).ShouldBe("nothing happens: it does not run from its panel");
             (await Typed(process, "power-cycle SWP-101")).ShouldBe("off and on again");
             (await Typed(process, "lift GH-501")).ShouldContain("is not known");
+            (await Typed(process, "fault open u SWP-101")).ShouldBe("phase U to the motor is open");
+            (await Typed(process, "fault SWP-101 earth V 20 ohm")).ShouldBe("phase V to the motor touches earth through 20 ohm");
+            (await Typed(process, "fault short U W SWP-101")).ShouldBe("phases U and W to the motor touch");
+            (await Typed(process, "fault short U U SWP-101")).ShouldContain("'short U U' is no fault that is known; open U");
+            (await Typed(process, "fault earth U 20 SWP-101")).ShouldContain("no unit");
+            (await Typed(process, "fault none SWP-101")).ShouldBe("nothing is wrong between drive and motor any more");
+            (await Typed(process, "supply two-phases FS-301")).ShouldBe("nothing happens: its supply has one phase only");
+            (await Typed(process, "supply two-phases SWP-101")).ShouldBe("a phase of the supply is missing");
+            (await Typed(process, "supply off SWP-101")).ShouldBe("the supply is gone");
+            (await Typed(process, "supply on SWP-101")).ShouldBe("the supply is there, with all its phases");
+            (await Typed(process, "supply sideways SWP-101")).ShouldContain("supply off, supply on or supply two-phases would do");
         }
         finally
         {

@@ -4,7 +4,7 @@ using Runup.SimulatedDrive;
 
 namespace Runup.Cli.Simulate;
 
-/// <summary>What a person types who stands beside the simulated drives: power off and on, a reset, and running them at their panels.</summary>
+/// <summary>What a person types who stands beside the simulated drives: power off and on, a reset, running them at their panels, and what goes wrong with supply and cable.</summary>
 internal sealed class TypedLines(IReadOnlyList<ServedDrive> served)
 {
     /// <summary>The lines that are known.</summary>
@@ -14,6 +14,12 @@ internal sealed class TypedLines(IReadOnlyList<ServedDrive> served)
         "reset                  a trip is reset at the panel",
         "run 25 Hz [reverse]    started at the panel, or to another frequency; only while the drive takes its commands there",
         "stop                   stopped at the panel",
+        "supply off             the supply goes, and the drive lives on what its DC bus holds; supply on brings it back",
+        "supply two-phases      one phase of the supply is missing",
+        "fault open U           phase U to the motor is interrupted; V and W likewise",
+        "fault earth U 20 ohm   it touches earth, through 20 ohm; without ohms through none",
+        "fault short U V 5 ohm  two phases to the motor touch one another",
+        "fault none             nothing is wrong between drive and motor any more",
         "end                    no drive is served any more",
     ];
 
@@ -54,13 +60,15 @@ internal sealed class TypedLines(IReadOnlyList<ServedDrive> served)
         var (drive, rest) = Named(words[1..]);
         return (words[0], drive, rest) switch
         {
-            ("power-cycle" or "reset" or "run" or "stop", null, _) => $"of which drive? One of these tags would do: {string.Join(", ", served.Select(s => s.Job.Job.Tag))}",
+            ("power-cycle" or "reset" or "run" or "stop" or "supply" or "fault", null, _) => $"of which drive? One of these tags would do: {string.Join(", ", served.Select(s => s.Job.Job.Tag))}",
             ("power-cycle", { } host, []) => await OffAndOn(host),
             ("reset", { } host, []) => Reset(host),
             ("stop", { } host, []) => Said(host.Drive.StopAtPanel(), "stopping"),
+            ("supply", { } host, [var how]) => Supply(host, how),
+            ("fault", { } host, var what) => Fault(host, what),
             ("run", { } host, [.. var frequency, "reverse"]) => Run(host, frequency, Rotation.Reverse),
             ("run", { } host, var frequency) => Run(host, frequency, Rotation.Forward),
-            _ => $"'{line}' is not known; power-cycle, reset, run 25 Hz, stop or end would do{(served.Count > 1 ? ", with a tag, such as power-cycle " + served[0].Job.Job.Tag : "")}",
+            _ => $"'{line}' is not known; power-cycle, reset, run 25 Hz, stop, supply off, fault open U or end would do{(served.Count > 1 ? ", with a tag, such as power-cycle " + served[0].Job.Job.Tag : "")}",
         };
     }
 
@@ -88,6 +96,38 @@ internal sealed class TypedLines(IReadOnlyList<ServedDrive> served)
     {
         host.Drive.ResetAtPanel();
         return "trip reset at the panel";
+    }
+
+    private static string Supply(DriveHost host, string how)
+    {
+        switch (how)
+        {
+            case "off":
+                host.Drive.SetSupply(present: false);
+                return "the supply is gone";
+            case "on":
+                host.Drive.SetSupply(present: true);
+                host.Drive.RestoreSupplyPhase();
+                return "the supply is there, with all its phases";
+            case "two-phases":
+                return Said(host.Drive.LoseSupplyPhase(), "a phase of the supply is missing");
+            default:
+                return $"'supply {how}' is not known; supply off, supply on or supply two-phases would do";
+        }
+    }
+
+    private static string Fault(DriveHost host, string[] words)
+    {
+        var typed = TypedFault.Read(words);
+        if (typed is TypedFault.Unclear unclear)
+        {
+            return unclear.Why;
+        }
+
+        host.Drive.Fault = (typed as TypedFault.There)?.Fault;
+        return typed is not TypedFault.There there ? "nothing is wrong between drive and motor any more"
+            : there.Fault is Dynamics.OutputFault.ToEarth && !host.Drive.SupplyEarthed ? $"{there.Said}; no current flows, since no point of the supply is earthed"
+            : there.Said;
     }
 
     private static string Run(DriveHost host, string[] frequency, Rotation rotation) => QuantityText.Read<ElectricalFrequency>(string.Join(' ', frequency)) switch

@@ -23,7 +23,13 @@ public sealed class EncoderTests
     [InlineData(1.2 * RatedNm)]
     public void It_holds_full_torque_at_standstill(double loadNm)
     {
-        var drive = new DriveSimulation(Pulling(loadNm), WithEncoder with { Brake = OpensOnFlux }) { Order = Forward(0) };
+        var drive = new DriveSimulation(Pulling(loadNm) with { SupplyEarthed = false }, WithEncoder with { Brake = OpensOnFlux })
+        {
+            Order = Forward(0),
+
+            // Without earth it carries no current; but each phase is looked at.
+            Fault = new OutputFault.ToEarth(OutputPhase.U, default),
+        };
         drive.Run(1.5);
         var (lowest, highest, turned) = (double.PositiveInfinity, double.NegativeInfinity, 0.0);
         for (var i = 0; i < 5000; i++)
