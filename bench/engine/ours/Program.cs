@@ -1,7 +1,7 @@
 using System.Globalization;
 using Runup.Bench.Engine;
 
-// points CASE: the run's points for comparison; show CASE: what happens in it; figures CASE: for the peer; time CASE: "single member lane" in microseconds; drives: simulated drives; statistics: by BenchmarkDotNet.
+// points CASE: the run's points for comparison; show CASE: what happens in it; figures CASE: for the peer; time CASE: "single member lane" in microseconds; single CASE and lane CASE: one of them alone; drives: simulated drives; statistics: by BenchmarkDotNet.
 return args switch
 {
     ["points", "a"] => Print(RampCase.Points()),
@@ -14,6 +14,10 @@ return args switch
     ["time", "a"] => Times(RampCase.SingleUs(), RampCase.MemberUs(1024), RampCase.LaneUs()),
     ["time", "b"] => Times(DriveCase.B.SingleUs(), DriveCase.B.MemberUs(1024), DriveCase.B.LaneUs()),
     ["time", "c"] => Times(DriveCase.C.SingleUs(), DriveCase.C.MemberUs(1024), DriveCase.C.LaneUs()),
+    ["single", "b"] => Print([Figure(DriveCase.B.SingleUs())]),
+    ["single", "c"] => Print([Figure(DriveCase.C.SingleUs())]),
+    ["lane", "b"] => Print([Figure(DriveCase.B.LaneUs())]),
+    ["lane", "c"] => Print([Figure(DriveCase.C.LaneUs())]),
     ["statistics"] => Spread(),
     ["drives"] => Print(ManyDrives.Seconds()),
     _ => Usage(),
@@ -21,6 +25,8 @@ return args switch
 
 static int Times(double singleUs, double memberUs, double laneUs) =>
     Print([string.Create(CultureInfo.InvariantCulture, $"{singleUs:f3} {memberUs:f4} {laneUs:f4}")]);
+
+static string Figure(double us) => string.Create(CultureInfo.InvariantCulture, $"{us:f3}");
 
 static int Spread()
 {
@@ -40,6 +46,6 @@ static int Print(IEnumerable<string> lines)
 
 static int Usage()
 {
-    Console.Error.WriteLine("points|show|figures|time a|b|c, or drives, or statistics");
+    Console.Error.WriteLine("points|show|figures|time a|b|c, single|lane b|c, or drives, or statistics");
     return 2;
 }

@@ -48,19 +48,19 @@ internal sealed class GroupWatch<T>
         peakV = T.Max(at.LargestBusV, peakV);
         if (T.Any(running))
         {
-            var near = LaneSet.Not(T.Less(
+            var near = T.Not(T.Less(
                 T.Abs(at.SpeedRadPerS) * perSynchronous, EventWatch.NearSynchronous * T.Abs(group.FrequencyHz)));
             var arrived = T.And(running, T.And(group.AtTarget, near));
             atSpeedS = T.Choose(arrived, T.Of(timeS) - startedS, atSpeedS);
-            running = T.And(running, LaneSet.Not(arrived));
+            running = T.And(running, T.Not(arrived));
         }
 
         if (T.Any(stopping))
         {
-            var still = T.And(LaneSet.Not(group.OutputOn), LaneSet.Not(T.Less(stillRadPerS, T.Abs(at.SpeedRadPerS))));
+            var still = T.And(T.Not(group.OutputOn), T.Not(T.Less(stillRadPerS, T.Abs(at.SpeedRadPerS))));
             var stands = T.And(stopping, still);
             standingS = T.Choose(stands, T.Of(timeS) - stoppedS, standingS);
-            stopping = T.And(stopping, LaneSet.Not(stands));
+            stopping = T.And(stopping, T.Not(stands));
         }
     }
 

@@ -31,13 +31,13 @@ internal sealed class BrakeRelay<T>
 
         var size = T.Abs(frequencyHz);
         var atLevels = T.And(
-            LaneSet.Not(T.Less(size, T.Of(settings.OpenFrequency.Hertz * Exactly))),
-            LaneSet.Not(T.Less(currentA, T.Of(settings.OpenCurrent.Amperes))));
-        var carries = T.And(LaneSet.Not(Open), T.And(T.And(outputOn, running), atLevels));
+            T.Not(T.Less(size, T.Of(settings.OpenFrequency.Hertz * Exactly))),
+            T.Not(T.Less(currentA, T.Of(settings.OpenCurrent.Amperes))));
+        var carries = T.And(T.Not(Open), T.And(T.And(outputOn, running), atLevels));
         waitedS = T.Choose(carries, waitedS + T.Of(ControlFigures.TickS), default);
-        var opens = T.And(carries, LaneSet.Not(T.Less(waitedS, T.Of(settings.OpenDelay.Seconds))));
-        var closes = T.And(LaneSet.Not(running), T.Less(size, T.Of(settings.CloseFrequency.Hertz)));
-        Open = T.And(outputOn, T.Choose(Open, LaneSet.Not(closes), opens));
+        var opens = T.And(carries, T.Not(T.Less(waitedS, T.Of(settings.OpenDelay.Seconds))));
+        var closes = T.And(T.Not(running), T.Less(size, T.Of(settings.CloseFrequency.Hertz)));
+        Open = T.And(outputOn, T.Choose(Open, T.Not(closes), opens));
     }
 
     /// <summary>The frequency to go to: no further than where the brake opens while it is closed.</summary>

@@ -47,7 +47,7 @@ internal sealed class CurrentLimiter<T>
         motoring.Reset(where);
         regenerating.Reset(where);
         share = T.Choose(where, T.Of(1), share);
-        Active = T.And(Active, LaneSet.Not(where));
+        Active = T.And(Active, T.Not(where));
     }
 
     /// <summary>One sample of the limit on the ramp.</summary>

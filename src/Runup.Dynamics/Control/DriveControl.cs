@@ -79,7 +79,7 @@ internal sealed class DriveControl<T>
     {
         [MethodImpl(MethodImplOptions.AggressiveInlining)]
         get => T.And(sequencers.Running, T.And(
-            LaneSet.Not(T.Less(ramp.FrequencyHz, sequencers.TargetHz)), LaneSet.Not(T.Less(sequencers.TargetHz, ramp.FrequencyHz))));
+            T.Not(T.Less(ramp.FrequencyHz, sequencers.TargetHz)), T.Not(T.Less(sequencers.TargetHz, ramp.FrequencyHz))));
     }
 
     /// <summary>Set where the output is on.</summary>
@@ -117,7 +117,7 @@ internal sealed class DriveControl<T>
     {
         vector?.Count(measured);
         Watch(measured);
-        if (T.All(LaneSet.Not(sequencers.On)) && SupplyPresent)
+        if (T.All(T.Not(sequencers.On)) && SupplyPresent)
         {
             rideThrough.Ready(measured.BusV[0]);
         }
@@ -160,10 +160,10 @@ internal sealed class DriveControl<T>
     {
         motorThermal.Sample(measured.CurrentA);
         driveOverload.Sample(measured.CurrentA);
-        var overvoltageNow = LaneSet.Not(T.Less(measured.LargestBusV, T.Of(figures.OvervoltageTripV)));
+        var overvoltageNow = T.Not(T.Less(measured.LargestBusV, T.Of(figures.OvervoltageTripV)));
         var whileOn = T.Or(
-            T.Or(LaneSet.Not(T.Less(measured.LargestCurrentA, T.Of(figures.OvercurrentA))), T.Less(measured.BusV, T.Of(figures.UndervoltageTripV))),
-            T.Or(LaneSet.Not(T.Less(motorThermal.PartOfTrip, T.Of(1))), driveOverload.Exceeded));
+            T.Or(T.Not(T.Less(measured.LargestCurrentA, T.Of(figures.OvercurrentA))), T.Less(measured.BusV, T.Of(figures.UndervoltageTripV))),
+            T.Or(T.Not(T.Less(motorThermal.PartOfTrip, T.Of(1))), driveOverload.Exceeded));
         var supervised = supervision.Sample(measured, FrequencyHz, sequencers.Running, T.And(CurrentLimitActive, brake.Open), AtTarget);
         WatchSpeed(measured);
         whileOn = T.Or(whileOn, supervised);
@@ -223,7 +223,7 @@ internal sealed class DriveControl<T>
         {
             var direction = LaneSet.Sign(ramp.FrequencyHz);
             var back = direction * byVector.HeldBack;
-            rise = T.Choose(T.Or(T.Less(default, back), LaneSet.Not(byVector.FluxStands)), default, rise);
+            rise = T.Choose(T.Or(T.Less(default, back), T.Not(byVector.FluxStands)), default, rise);
             fall = T.Choose(T.Less(back, default), default, fall);
         }
         else

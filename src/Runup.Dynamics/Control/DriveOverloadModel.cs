@@ -41,7 +41,7 @@ internal sealed class DriveOverloadModel<T>
             var ratio = (1 / continuousA[i]) * currentA;
             var rate = T.Choose(T.Less(T.Of(1), ratio), (ratio * ratio) - T.Of(1), T.Of(-recoveryPerS[i]));
             spent[i] = LaneSet.Clamp(spent[i] + (ControlFigures.TickS * rate), default, T.Of(budget[i]));
-            all = T.And(all, LaneSet.Not(T.Less(spent[i], T.Of(budget[i]))));
+            all = T.And(all, T.Not(T.Less(spent[i], T.Of(budget[i]))));
         }
 
         Exceeded = all;

@@ -45,19 +45,19 @@ internal sealed class FlyingSearch<T>
         FrequencyHz = T.Choose(where, figures.MaximumHz * to, FrequencyHz);
         sinceS = T.Choose(where, default, sinceS);
         share = T.Choose(where, T.Of(Share), share);
-        caught = T.And(caught, LaneSet.Not(where));
-        Over = T.And(Over, LaneSet.Not(where));
+        caught = T.And(caught, T.Not(where));
+        Over = T.And(Over, T.Not(where));
     }
 
     /// <summary>One sample: the voltage to apply, line to line.</summary>
     internal T Sample(in Measurement<T> measured, VoltageCurve<T> curve)
     {
         sinceS += T.Of(ControlFigures.TickS);
-        var settled = LaneSet.Not(T.Less(sinceS, T.Of(SettleS)));
+        var settled = T.Not(T.Less(sinceS, T.Of(SettleS)));
         caught = T.Or(caught, T.And(settled, T.Less(measured.OutputW, default)));
         share = T.Choose(caught, T.Min(share + T.Of((1 - Share) * ControlFigures.TickS / RaiseS), T.Of(1)), share);
         var size = T.Abs(FrequencyHz);
-        var sweeping = T.And(settled, LaneSet.Not(caught));
+        var sweeping = T.And(settled, T.Not(caught));
         size = T.Choose(sweeping, T.Max(size - T.Of(sweepHzPerS * ControlFigures.TickS), default), size);
         var ended = T.And(sweeping, T.Less(size, T.Of(LowestHz)));
         var firstTime = T.Less(default, side * firstSide);
@@ -65,9 +65,9 @@ internal sealed class FlyingSearch<T>
         side = T.Choose(turns, -side, side);
         size = T.Choose(turns, T.Of(figures.MaximumHz), size);
         sinceS = T.Choose(turns, default, sinceS);
-        var nothing = T.And(ended, LaneSet.Not(turns));
+        var nothing = T.And(ended, T.Not(turns));
         FrequencyHz = T.Choose(nothing, default, side * size);
-        Over = T.Or(nothing, T.And(caught, LaneSet.Not(T.Less(share, T.Of(1)))));
+        Over = T.Or(nothing, T.And(caught, T.Not(T.Less(share, T.Of(1)))));
         return share * curve.At(FrequencyHz);
     }
 }

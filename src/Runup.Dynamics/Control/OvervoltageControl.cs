@@ -37,7 +37,7 @@ internal sealed class OvervoltageControl<T>
     internal void Reset(T where)
     {
         regulator.Reset(where);
-        Active = T.And(Active, LaneSet.Not(where));
+        Active = T.And(Active, T.Not(where));
     }
 
     /// <summary>Highest rate at which the frequency may fall now, in Hz/s; negative makes it rise.</summary>
@@ -51,7 +51,7 @@ internal sealed class OvervoltageControl<T>
         }
 
         var error = T.Of(levelV) - measured.BusV;
-        var begins = T.And(LaneSet.Not(Active), T.And(T.Less(measured.OutputW, default), LaneSet.Not(T.Less(warningS * regulator.Slope, error))));
+        var begins = T.And(T.Not(Active), T.And(T.Less(measured.OutputW, default), T.Not(T.Less(warningS * regulator.Slope, error))));
         var engaged = T.Or(Active, begins);
         if (!T.Any(engaged))
         {
@@ -60,7 +60,7 @@ internal sealed class OvervoltageControl<T>
 
         motoringS = T.Choose(begins, default, motoringS);
         var rate = regulator.Fall(error, begins);
-        var released = T.And(LaneSet.Not(T.Less(measured.OutputW, default)), T.Less(T.Of(ReleaseBelow * levelV), error));
+        var released = T.And(T.Not(T.Less(measured.OutputW, default)), T.Less(T.Of(ReleaseBelow * levelV), error));
         motoringS = T.Choose(released, motoringS + T.Of(ControlFigures.TickS), default);
         Active = T.And(engaged, T.And(T.Less(regulator.Integral, fallHzPerS), T.Less(motoringS, T.Of(ReleaseS))));
         return T.Choose(engaged, LaneSet.Clamp(rate, T.Of(-100 * figures.RatedSlipHz), fallHzPerS), fallHzPerS);

@@ -25,7 +25,7 @@ internal sealed class RateLimiter<T>(double gain, double leadS, double integralR
         fresh = T.Or(fresh, where);
         integral = T.Choose(where, T.Of(double.PositiveInfinity), integral);
         slope = T.Choose(where, default, slope);
-        Active = T.And(Active, LaneSet.Not(where));
+        Active = T.And(Active, T.Not(where));
     }
 
     /// <summary>Highest rate between −<paramref name="mostDown"/> and <paramref name="mostUp"/>.</summary>

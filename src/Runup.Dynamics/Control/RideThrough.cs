@@ -41,7 +41,7 @@ internal sealed class RideThrough<T>
     internal void Reset(T where)
     {
         regulator.Reset(where);
-        Active = T.And(Active, LaneSet.Not(where));
+        Active = T.And(Active, T.Not(where));
     }
 
     /// <summary>Notes the bus of a drive that is ready, at rest on its supply.</summary>
@@ -65,7 +65,7 @@ internal sealed class RideThrough<T>
 
         regulator.Differentiate(measured.BusV);
         var error = T.Of(levelV) - measured.BusV;
-        var begins = T.And(LaneSet.Not(Active), T.Less(default, error));
+        var begins = T.And(T.Not(Active), T.Less(default, error));
         var engaged = T.Or(Active, begins);
         if (!T.Any(engaged))
         {

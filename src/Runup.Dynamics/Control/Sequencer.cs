@@ -3,7 +3,7 @@ using Runup.Settings;
 namespace Runup.Dynamics.Control;
 
 /// <summary>The drive's states: start, run, the ways to stop, trip, and power.</summary>
-internal sealed class Sequencer(ControlFigures figures)
+internal sealed class Sequencer(ControlFigures figures, GroupClock clock)
 {
     // Held at 0 Hz at the end of a ramp, and without output before direct current, in s (common practice, no source).
     internal const double HoldAtZeroS = 0.5;
@@ -17,7 +17,7 @@ internal sealed class Sequencer(ControlFigures figures)
     private bool startArmed = true;
     private double phaseS;
     private double trippedS;
-    private double ranS;
+    private long ranSince;
 
     // So long without output that no flux is left, until one is made.
     private double offS = double.PositiveInfinity;
@@ -38,7 +38,19 @@ internal sealed class Sequencer(ControlFigures figures)
 
     internal bool Powered { get; private set; } = true;
 
-    internal void Configure(ControlFigures next) => figures = next;
+    /// <summary>A further sample with the same order says the same again while the ramp's frequency is above this, in Hz; infinite where it may not.</summary>
+    internal double CalmAboveHz => Output != OutputMode.Curve || braking || figures.Settings.SkipBands.Count > 0 ? double.PositiveInfinity : State switch
+    {
+        DriveState.Running => -1,
+        DriveState.Stopping or DriveState.QuickStopping => Math.Max(figures.Settings.DcBrakingFrequency.Hertz, 0),
+        _ => double.PositiveInfinity,
+    };
+
+    internal void Configure(ControlFigures next)
+    {
+        figures = next;
+        clock.Disturbed = true;
+    }
 
     /// <summary>The search for a turning motor is over; from now on by the curve.</summary>
     internal void EndSearch()
@@ -46,6 +58,7 @@ internal sealed class Sequencer(ControlFigures figures)
         if (Output == OutputMode.Search)
         {
             Output = OutputMode.Curve;
+            clock.Disturbed = true;
         }
     }
 
@@ -56,6 +69,8 @@ internal sealed class Sequencer(ControlFigures figures)
             return;
         }
 
+        ForgetResets();
+        clock.Disturbed = true;
         Trip = cause;
         startArmed = false;
         trippedS = 0;
@@ -69,6 +84,7 @@ internal sealed class Sequencer(ControlFigures figures)
         {
             Trip = TripCause.None;
             State = DriveState.Stopped;
+            clock.Disturbed = true;
         }
     }
 
@@ -89,6 +105,7 @@ internal sealed class Sequencer(ControlFigures figures)
     internal void PowerOff()
     {
         resets = 0;
+        clock.Disturbed = true;
         Powered = false;
         Trip = TripCause.None;
         State = DriveState.Unpowered;
@@ -101,6 +118,7 @@ internal sealed class Sequencer(ControlFigures figures)
         {
             Powered = true;
             phaseS = 0;
+            clock.Disturbed = true;
         }
     }
 
@@ -155,16 +173,15 @@ internal sealed class Sequencer(ControlFigures figures)
             return;
         }
 
-        ranS = 0;
+        ranSince = clock.Samples;
         Go(order, rampHz: 0);
     }
 
     private void Run(in DriveOrder order, double rampHz)
     {
+        ForgetResets();
         if (State != DriveState.QuickStopping && order.Run)
         {
-            ranS += ControlFigures.TickS;
-            resets = ranS > ForgottenS ? 0 : resets;
             Go(order, rampHz);
             return;
         }
@@ -182,6 +199,14 @@ internal sealed class Sequencer(ControlFigures figures)
         }
 
         Stop(order.Run ? order with { Stop = StopKind.QuickStop } : order, rampHz);
+    }
+
+    private void ForgetResets()
+    {
+        if (State == DriveState.Running && (clock.Samples - ranSince) * ControlFigures.TickS > ForgottenS)
+        {
+            resets = 0;
+        }
     }
 
     private void Go(in DriveOrder order, double rampHz)

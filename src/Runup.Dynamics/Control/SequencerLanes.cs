@@ -8,13 +8,16 @@ namespace Runup.Dynamics.Control;
 internal sealed class SequencerLanes<T>
     where T : struct, ILanes<T>
 {
+    private readonly GroupClock clock = new();
     private readonly Sequencer[] sequencers;
     private readonly OutputMode[] lastOutput;
     private readonly DriveState[] lastState;
+    private DriveOrder lastOrder;
+    private T calmAboveHz = T.Of(double.PositiveInfinity);
 
     internal SequencerLanes(ControlFigures figures)
     {
-        sequencers = [.. Enumerable.Range(0, T.Count).Select(_ => new Sequencer(figures))];
+        sequencers = [.. Enumerable.Range(0, T.Count).Select(_ => new Sequencer(figures, clock))];
         lastOutput = new OutputMode[T.Count];
         lastState = new DriveState[T.Count];
     }
@@ -63,13 +66,27 @@ internal sealed class SequencerLanes<T>
 
     internal void Configure(ControlFigures figures) => Array.ForEach(sequencers, s => s.Configure(figures));
 
-    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
+    /// <summary>One sample. Where no order is new, nothing came from outside and no ramp is near its end, all sequencers say what they said.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     internal void Sample(in DriveOrder order, T rampHz, T busV)
     {
-        Span<double> targets = stackalloc double[T.Count], rises = stackalloc double[T.Count], falls = stackalloc double[T.Count], ramps = stackalloc double[T.Count], buses = stackalloc double[T.Count];
+        clock.Pass();
+        AnyChanged = false;
+        if (clock.Disturbed || order != lastOrder || !T.All(T.Less(calmAboveHz, T.Abs(rampHz))))
+        {
+            SampleEach(order, rampHz, busV);
+        }
+    }
+
+    [MethodImpl(MethodImplOptions.NoInlining | MethodImplOptions.AggressiveOptimization)]
+    private void SampleEach(in DriveOrder order, T rampHz, T busV)
+    {
+        Span<double> targets = stackalloc double[T.Count], rises = stackalloc double[T.Count], falls = stackalloc double[T.Count], ramps = stackalloc double[T.Count], buses = stackalloc double[T.Count], calm = stackalloc double[T.Count];
         rampHz.Store(ramps);
         busV.Store(buses);
         var anyNew = false;
+        clock.Disturbed = false;
+        lastOrder = order;
         for (var lane = 0; lane < sequencers.Length; lane++)
         {
             var sequencer = sequencers[lane];
@@ -77,13 +94,14 @@ internal sealed class SequencerLanes<T>
             targets[lane] = sequencer.TargetHz;
             rises[lane] = sequencer.RiseHzPerS;
             falls[lane] = sequencer.FallHzPerS;
+            calm[lane] = sequencer.CalmAboveHz;
             anyNew |= sequencer.Output != lastOutput[lane] || sequencer.State != lastState[lane];
         }
 
         TargetHz = T.Load(targets);
         RiseHzPerS = T.Load(rises);
         FallHzPerS = T.Load(falls);
-        AnyChanged = false;
+        calmAboveHz = T.Load(calm);
         if (anyNew)
         {
             Note();

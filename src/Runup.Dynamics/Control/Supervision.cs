@@ -89,5 +89,5 @@ internal sealed class Supervision<T>
 
     private static T Counted(T seconds, T counts) => T.Choose(counts, seconds + T.Of(ControlFigures.TickS), default);
 
-    private static T Reached(T seconds, double limit) => LaneSet.Not(T.Less(seconds, T.Of(limit)));
+    private static T Reached(T seconds, double limit) => T.Not(T.Less(seconds, T.Of(limit)));
 }

@@ -71,7 +71,7 @@ internal sealed class VectorControl<T>
         flux.Reset(where);
         (integralQ, integralD) = (T.Choose(where, default, integralQ), T.Choose(where, default, integralD));
         speedIntegral = T.Choose(where, default, speedIntegral);
-        (Limited, FluxStands) = (T.And(Limited, LaneSet.Not(where)), T.And(FluxStands, LaneSet.Not(where)));
+        (Limited, FluxStands) = (T.And(Limited, T.Not(where)), T.And(FluxStands, T.Not(where)));
         HeldBack = T.Choose(where, default, HeldBack);
         weakened = T.Choose(where, T.Of(1), weakened);
     }

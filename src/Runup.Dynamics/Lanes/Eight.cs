@@ -73,6 +73,9 @@ internal readonly struct Eight(Vector512<double> values) : ILanes<Eight>
     public static Eight Or(Eight left, Eight right) => new(left.values | right.values);
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static Eight Not(Eight mask) => new(~mask.values);
+
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static bool Any(Eight mask) => Vector512.ExtractMostSignificantBits(mask.values) != 0;
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]

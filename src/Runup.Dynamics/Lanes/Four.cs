@@ -73,6 +73,9 @@ internal readonly struct Four(Vector256<double> values) : ILanes<Four>
     public static Four Or(Four left, Four right) => new(left.values | right.values);
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static Four Not(Four mask) => new(~mask.values);
+
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static bool Any(Four mask) => Vector256.ExtractMostSignificantBits(mask.values) != 0;
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]

@@ -55,6 +55,9 @@ internal interface ILanes<T>
 
     static abstract T Or(T left, T right);
 
+    /// <summary>Set where the mask is clear.</summary>
+    static abstract T Not(T mask);
+
     static abstract bool Any(T mask);
 
     static abstract bool All(T mask);

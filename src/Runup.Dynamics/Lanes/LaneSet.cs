@@ -22,15 +22,10 @@ internal static class LaneSet
     internal static T Clamp<T>(T value, T low, T high)
         where T : struct, ILanes<T> => T.Min(T.Max(value, low), high);
 
-    /// <summary>Set where the mask is clear.</summary>
-    [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    internal static T Not<T>(T mask)
-        where T : struct, ILanes<T> => T.Choose(mask, default, Every<T>());
-
     /// <summary>A mask with every lane set.</summary>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     internal static T Every<T>()
-        where T : struct, ILanes<T> => T.Less(default, T.Of(1));
+        where T : struct, ILanes<T> => T.Not(default);
 
     /// <summary>The same lanes, but for one.</summary>
     internal static T With<T>(this T lanes, int lane, double value)

@@ -9,6 +9,12 @@ internal readonly struct One(double value) : ILanes<One>
 {
     private readonly double value = value;
 
+    private Vector128<double> Wide
+    {
+        [MethodImpl(MethodImplOptions.AggressiveInlining)]
+        get => Vector128.CreateScalarUnsafe(value);
+    }
+
     public static int Count => 1;
 
     public double this[int lane] => value;
@@ -64,24 +70,25 @@ internal readonly struct One(double value) : ILanes<One>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static One Max(One left, One right) => new(double.MaxNative(left.value, right.value));
 
+    // Masks as in the wider registers, so that no branch is taken on what a comparison says.
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    public static One Less(One left, One right) => Mask(left.value < right.value);
+    public static One Less(One left, One right) => new(Vector128.LessThan(left.Wide, right.Wide).ToScalar());
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static One Choose(One mask, One yes, One no) => Any(mask) ? yes : no;
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    public static One And(One left, One right) => Mask(Any(left) && Any(right));
+    public static One And(One left, One right) => new((left.Wide & right.Wide).ToScalar());
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    public static One Or(One left, One right) => Mask(Any(left) || Any(right));
+    public static One Or(One left, One right) => new((left.Wide | right.Wide).ToScalar());
+
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static One Not(One mask) => new((~mask.Wide).ToScalar());
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static bool Any(One mask) => BitConverter.DoubleToInt64Bits(mask.value) < 0;
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static bool All(One mask) => Any(mask);
-
-    [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    private static One Mask(bool set) => new(BitConverter.Int64BitsToDouble(set ? -1 : 0));
 }

@@ -86,7 +86,7 @@ internal sealed class DrivePlant<T> : IDrivePlant<T>
     public T Advance(in PlantCommand<T> command)
     {
         var before = states;
-        if (T.Any(T.Choose(rates.Fed, LaneSet.Not(command.InverterOn), command.InverterOn)))
+        if (T.Any(T.Choose(rates.Fed, T.Not(command.InverterOn), command.InverterOn)))
         {
             Switch(command.InverterOn);
         }
@@ -106,7 +106,7 @@ internal sealed class DrivePlant<T> : IDrivePlant<T>
             states = SixStates<T>.Choose(rough, states, smooth);
         }
 
-        var ranAway = LaneSet.Not(states.Finite);
+        var ranAway = T.Not(states.Finite);
         if (T.Any(ranAway))
         {
             Restore(ranAway, before);
@@ -173,10 +173,10 @@ internal sealed class DrivePlant<T> : IDrivePlant<T>
             largestA = T.Max(largestA, OutputA());
         }
 
-        rough = T.Or(rough, T.Or(LaneSet.Not(states.Finite), ChopperWouldSwitch(chopperEnabled, largestV)));
+        rough = T.Or(rough, T.Or(T.Not(states.Finite), ChopperWouldSwitch(chopperEnabled, largestV)));
         reading.LargestBusV = T.Choose(rough, default, largestV);
         reading.LargestCurrentA = T.Choose(rough, default, largestA);
-        reading.ChopperOn = T.And(chopperOn, LaneSet.Not(rough));
+        reading.ChopperOn = T.And(chopperOn, T.Not(rough));
         reading.ResistorJ = T.Choose(rough, default, (0.5 * stepS) * (resistorS * squares));
         return rough;
     }
@@ -193,9 +193,9 @@ internal sealed class DrivePlant<T> : IDrivePlant<T>
             ShaftMotion.AdvanceSome<RungeKutta4<T>, DriveRates<T>, T>(default, ref rates, ref states, stepS, some);
 
             // Where a shaft came to rest in the same short step, the chopper waits for its end.
-            var goesOn = LaneSet.Not(T.Less(default, T.Abs(rates.Direction - directions)));
+            var goesOn = T.Not(T.Less(default, T.Abs(rates.Direction - directions)));
             var switches = T.And(T.And(some, goesOn), ChopperWouldSwitch(chopperEnabled, states.X6));
-            reading.ResistorJ += T.Choose(T.And(some, LaneSet.Not(switches)), (0.5 * stepS) * resistorS * ((begun.X6 * begun.X6) + (states.X6 * states.X6)), default);
+            reading.ResistorJ += T.Choose(T.And(some, T.Not(switches)), (0.5 * stepS) * resistorS * ((begun.X6 * begun.X6) + (states.X6 * states.X6)), default);
             if (T.Any(switches))
             {
                 SwitchChopperWithin(stepS, begun, switches);
@@ -237,7 +237,7 @@ internal sealed class DrivePlant<T> : IDrivePlant<T>
             }
         }
 
-        chopperOn = T.Choose(switches, LaneSet.Not(chopperOn), chopperOn);
+        chopperOn = T.Choose(switches, T.Not(chopperOn), chopperOn);
         reading.ChopperOn = T.Or(reading.ChopperOn, T.And(switches, chopperOn));
     }
 
@@ -256,14 +256,14 @@ internal sealed class DrivePlant<T> : IDrivePlant<T>
     [MethodImpl(MethodImplOptions.NoInlining)]
     private void Switch(T on)
     {
-        var turnedOn = T.And(on, LaneSet.Not(rates.Fed));
+        var turnedOn = T.And(on, T.Not(rates.Fed));
         if (T.Any(turnedOn))
         {
             states.X1 = T.Choose(turnedOn, rates.Machine.OpenStatorShare * states.X3, states.X1);
             states.X2 = T.Choose(turnedOn, rates.Machine.OpenStatorShare * states.X4, states.X2);
         }
 
-        var turnedOff = T.And(rates.Fed, LaneSet.Not(on));
+        var turnedOff = T.And(rates.Fed, T.Not(on));
         if (T.Any(turnedOff))
         {
             // The current that flowed dies out through the diodes; the energy of its field goes to the bus.
@@ -299,7 +299,7 @@ internal sealed class DrivePlant<T> : IDrivePlant<T>
         if (enabled && figures.ResistorConductance > 0)
         {
             var level = T.Choose(chopperOn, T.Of(figures.ChopperOffV), T.Of(figures.ChopperOnV));
-            chopperOn = T.Choose(some, LaneSet.Not(T.Less(states.X6, level)), chopperOn);
+            chopperOn = T.Choose(some, T.Not(T.Less(states.X6, level)), chopperOn);
             resistorS = T.Choose(chopperOn, T.Of(figures.ResistorConductance), default);
             conductance += resistorS;
         }
@@ -313,7 +313,7 @@ internal sealed class DrivePlant<T> : IDrivePlant<T>
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private T ChopperWouldSwitch(bool enabled, T largestV) => enabled && figures.ResistorConductance > 0
-        ? T.Choose(chopperOn, T.Less(states.X6, T.Of(figures.ChopperOffV)), LaneSet.Not(T.Less(largestV, T.Of(figures.ChopperOnV))))
+        ? T.Choose(chopperOn, T.Less(states.X6, T.Of(figures.ChopperOffV)), T.Not(T.Less(largestV, T.Of(figures.ChopperOnV))))
         : default;
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
