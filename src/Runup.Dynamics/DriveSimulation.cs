@@ -203,7 +203,7 @@ public sealed class DriveSimulation
             Trip(outputWatch.Sample(plant.Reading, faulty, along, across, 2 * Math.PI * turns, control.FrequencyHz, control.Settings));
         }
 
-        var measured = Measurement<One>.Of(plant.Reading) with { WindingC = thermal.WindingC, HeatSinkC = thermal.HeatSinkC };
+        var measured = new Measurement<One>(in plant.Reading, thermal.WindingC, thermal.HeatSinkC);
         var command = tune?.Sample(measured) ?? control.Sample(measured, Order);
         if (tune?.Outcome is { } outcome)
         {

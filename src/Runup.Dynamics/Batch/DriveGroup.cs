@@ -39,7 +39,7 @@ internal sealed class DriveGroup<T>
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     internal void Tick(in DriveOrder order)
     {
-        var measured = Measurement<T>.Of(plant.Reading);
+        var measured = new Measurement<T>(in plant.Reading);
         var gone = plant.Advance(control.Sample(measured, order));
         if (T.Any(gone))
         {
