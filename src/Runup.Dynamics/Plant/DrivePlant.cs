@@ -21,6 +21,12 @@ internal sealed class DrivePlant<T> : IDrivePlant<T>
     // Of the idle bus: by so much the stages of a long step may fall apart. Beyond it a rectifier begins or ends to conduct within the step.
     private const double MostRoughness = 5e-5;
 
+    // Where the bus stands above the idle one from begin to end no rectifier has a part in it, and the bus may move as fast as braking moves it.
+    private const double MostRoughnessAbove = 2e-3;
+
+    // More of them are the chatter of a resistor too small, and left to the short steps.
+    private const int MostPiecesInStep = 8;
+
     private readonly IReadOnlyList<EquivalentCircuit> motors;
     private readonly DriveFigures figures;
     private readonly double tickS;
@@ -30,6 +36,7 @@ internal sealed class DrivePlant<T> : IDrivePlant<T>
     private int stepsForAngle;
     private DriveRates<T> rates;
     private SixStates<T> states;
+    private ExponentialRungeKutta4<T> stepper;
     private T chopperOn;
     private T resistorS;
     private PlantReading<T> reading;
@@ -85,7 +92,6 @@ internal sealed class DrivePlant<T> : IDrivePlant<T>
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public T Advance(in PlantCommand<T> command)
     {
-        var before = states;
         if (T.Any(T.Choose(rates.Fed, T.Not(command.InverterOn), command.InverterOn)))
         {
             Switch(command.InverterOn);
@@ -96,20 +102,22 @@ internal sealed class DrivePlant<T> : IDrivePlant<T>
         reading.LargestCurrentA = default;
         reading.ChopperOn = default;
         reading.ResistorJ = default;
+        T ranAway = default;
         var begun = states;
+        var wasOn = chopperOn;
         var rough = ShortStepsOnly is null ? TakeLongSteps(command.ChopperEnabled) : LaneSet.Every<T>();
         if (T.Any(rough))
         {
             var smooth = states;
             states = begun;
+            chopperOn = T.Choose(rough, wasOn, chopperOn);
             TakeShortSteps(command.ChopperEnabled, rough);
             states = SixStates<T>.Choose(rough, states, smooth);
-        }
-
-        var ranAway = T.Not(states.Finite);
-        if (T.Any(ranAway))
-        {
-            Restore(ranAway, before);
+            ranAway = T.Not(states.Finite);
+            if (T.Any(ranAway))
+            {
+                Restore(ranAway, begun);
+            }
         }
 
         Read();
@@ -159,26 +167,111 @@ internal sealed class DrivePlant<T> : IDrivePlant<T>
     {
         var steps = Math.Max(fewestLongSteps, stepsForAngle);
         var stepS = tickS / steps;
-        T rough = default, largestV = default, largestA = default, squares = default;
+        T rough = default;
         SwitchChopper(chopperEnabled, LaneSet.Every<T>());
         for (var step = 0; step < steps; step++)
         {
+            if (step > 0)
+            {
+                NoteLargest();
+            }
+
             rates.Shaft.FollowTables(states.X5);
-            var stepper = new ExponentialRungeKutta4<T>(rates.Bus.SettlingPerS(states.X6));
-            squares += states.X6 * states.X6;
-            stepper.Step(ref rates, ref states, T.Of(stepS));
-            squares += states.X6 * states.X6;
-            rough = T.Or(rough, T.Or(ShaftMotion.Ended<DriveRates<T>, T>(ref rates, states), T.Less(T.Of(MostRoughness * figures.Rectifier.PeakV), stepper.Roughness)));
-            largestV = T.Max(largestV, states.X6);
-            largestA = T.Max(largestA, OutputA());
+            if (chopperEnabled && figures.ResistorConductance > 0)
+            {
+                rough = T.Or(rough, StepWithChopper(T.Of(stepS)));
+            }
+            else
+            {
+                var beginV = states.X6;
+                stepper.Follow(rates.Bus.SettlingPerS(beginV), T.Of(stepS));
+                stepper.Step(ref rates, ref states);
+                rough = T.Or(rough, Rough(beginV, states, stepper.Roughness));
+            }
         }
 
-        rough = T.Or(rough, T.Or(T.Not(states.Finite), ChopperWouldSwitch(chopperEnabled, largestV)));
-        reading.LargestBusV = T.Choose(rough, default, largestV);
-        reading.LargestCurrentA = T.Choose(rough, default, largestA);
-        reading.ChopperOn = T.And(chopperOn, T.Not(rough));
-        reading.ResistorJ = T.Choose(rough, default, (0.5 * stepS) * (resistorS * squares));
+        rough = T.Or(rough, T.Not(states.Finite));
+        if (T.Any(rough))
+        {
+            reading.LargestBusV = T.Choose(rough, default, reading.LargestBusV);
+            reading.LargestCurrentA = T.Choose(rough, default, reading.LargestCurrentA);
+            reading.ChopperOn = T.And(reading.ChopperOn, T.Not(rough));
+            reading.ResistorJ = T.Choose(rough, default, reading.ResistorJ);
+        }
+
         return rough;
+    }
+
+    // A step met an event of a shaft, or the bus left the decay.
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    private T Rough(T beginV, in SixStates<T> end, T roughness)
+    {
+        var idle = figures.Rectifier.PeakV;
+        var above = T.Less(T.Of(idle), T.Min(beginV, end.X6));
+        return T.Or(
+            ShaftMotion.Ended<DriveRates<T>, T>(ref rates, end),
+            T.Less(T.Choose(above, T.Of(MostRoughnessAbove * idle), T.Of(MostRoughness * idle)), roughness));
+    }
+
+    // A chopper's swing is followed in pieces, each member by its own lengths: to the moment at which its bus crosses the level, and no longer than a quarter of the step while the bus is up.
+    [MethodImpl(MethodImplOptions.NoInlining | MethodImplOptions.AggressiveOptimization)]
+    private T StepWithChopper(T stepS)
+    {
+        T rough = default, leftS = stepS;
+        for (var pieces = 0; T.Any(T.Less(default, leftS)); pieces++)
+        {
+            if (pieces == MostPiecesInStep)
+            {
+                return T.Or(rough, T.Less(default, leftS));
+            }
+
+            var begun = states;
+            reading.ChopperOn = T.Or(reading.ChopperOn, T.And(chopperOn, T.Less(default, leftS)));
+            var lengthS = T.Choose(T.Less(T.Of(figures.Rectifier.PeakV), states.X6), T.Min(leftS, 0.25 * stepS), leftS);
+            stepper.Follow(rates.Bus.SettlingPerS(states.X6), lengthS);
+            stepper.Step(ref rates, ref states);
+            rough = T.Or(rough, Rough(begun.X6, states, stepper.Roughness));
+            var crosses = T.And(ChopperWouldSwitch(), T.Not(rough));
+            var resistorNowS = resistorS;
+            if (T.Any(crosses))
+            {
+                lengthS = T.Choose(crosses, StepToLevel(begun, lengthS, crosses), lengthS);
+                chopperOn = T.Choose(crosses, T.Not(chopperOn), chopperOn);
+                LoadBus();
+            }
+
+            reading.ResistorJ += (0.5 * (lengthS * resistorNowS)) * ((begun.X6 * begun.X6) + (states.X6 * states.X6));
+            reading.LargestBusV = T.Max(reading.LargestBusV, states.X6);
+            leftS -= lengthS;
+        }
+
+        return rough;
+    }
+
+    // The bus is all but straight: the parabola through begin, slope at begin and end tells when it crosses, and a secant from there takes up what is left.
+    private T StepToLevel(in SixStates<T> begun, T lengthS, T crosses)
+    {
+        var levelV = T.Choose(chopperOn, T.Of(figures.ChopperOffV), T.Of(figures.ChopperOnV));
+        var mean = (states.X6 - begun.X6) / lengthS;
+        var bend = (mean - stepper.SlopePerS) / lengthS;
+        var untilS = (levelV - begun.X6) / mean;
+        untilS = (levelV - begun.X6) / (stepper.SlopePerS + (untilS * bend));
+        untilS = (levelV - begun.X6) / (stepper.SlopePerS + (untilS * bend));
+        var piece = default(ExponentialRungeKutta4<T>);
+        for (var trial = 0; ; trial++)
+        {
+            untilS = T.Choose(crosses, LaneSet.Clamp(untilS, default, lengthS), default);
+            var alone = begun;
+            piece.Follow(rates.Bus.SettlingPerS(begun.X6), untilS);
+            piece.Step(ref rates, ref alone);
+            if (trial == 1)
+            {
+                states = SixStates<T>.Choose(crosses, alone, states);
+                return untilS;
+            }
+
+            untilS += (levelV - alone.X6) / (stepper.SlopePerS + (2.0 * (untilS * bend)));
+        }
     }
 
     private void TakeShortSteps(bool chopperEnabled, T some)
@@ -194,7 +287,7 @@ internal sealed class DrivePlant<T> : IDrivePlant<T>
 
             // Where a shaft came to rest in the same short step, the chopper waits for its end.
             var goesOn = T.Not(T.Less(default, T.Abs(rates.Direction - directions)));
-            var switches = T.And(T.And(some, goesOn), ChopperWouldSwitch(chopperEnabled, states.X6));
+            var switches = chopperEnabled && figures.ResistorConductance > 0 ? T.And(T.And(some, goesOn), ChopperWouldSwitch()) : default;
             reading.ResistorJ += T.Choose(T.And(some, T.Not(switches)), (0.5 * stepS) * resistorS * ((begun.X6 * begun.X6) + (states.X6 * states.X6)), default);
             if (T.Any(switches))
             {
@@ -295,26 +388,37 @@ internal sealed class DrivePlant<T> : IDrivePlant<T>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private void SwitchChopper(bool enabled, T some)
     {
-        var conductance = T.Of(figures.OwnConductance);
         if (enabled && figures.ResistorConductance > 0)
         {
             var level = T.Choose(chopperOn, T.Of(figures.ChopperOffV), T.Of(figures.ChopperOnV));
             chopperOn = T.Choose(some, T.Not(T.Less(states.X6, level)), chopperOn);
-            resistorS = T.Choose(chopperOn, T.Of(figures.ResistorConductance), default);
-            conductance += resistorS;
         }
         else
         {
-            (chopperOn, resistorS) = (default, default);
+            chopperOn = default;
         }
 
-        rates.Bus.ConductanceS = conductance;
+        LoadBus();
     }
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    private T ChopperWouldSwitch(bool enabled, T largestV) => enabled && figures.ResistorConductance > 0
-        ? T.Choose(chopperOn, T.Less(states.X6, T.Of(figures.ChopperOffV)), T.Not(T.Less(largestV, T.Of(figures.ChopperOnV))))
-        : default;
+    private void LoadBus()
+    {
+        resistorS = T.Choose(chopperOn, T.Of(figures.ResistorConductance), default);
+        rates.Bus.ConductanceS = T.Of(figures.OwnConductance) + resistorS;
+    }
+
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    private T ChopperWouldSwitch() =>
+        T.Choose(chopperOn, T.Less(states.X6, T.Of(figures.ChopperOffV)), T.Not(T.Less(states.X6, T.Of(figures.ChopperOnV))));
+
+    // What lies between two steps; the end of the tick is noted with the reading.
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    private void NoteLargest()
+    {
+        reading.LargestBusV = T.Max(reading.LargestBusV, states.X6);
+        reading.LargestCurrentA = T.Max(reading.LargestCurrentA, OutputA());
+    }
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private T OutputA() => T.Choose(rates.Fed, Currents().StatorRmsA, default);
@@ -331,6 +435,7 @@ internal sealed class DrivePlant<T> : IDrivePlant<T>
         reading.LargestBusV = T.Max(reading.LargestBusV, states.X6);
         reading.SpeedRadPerS = states.X5;
         reading.CurrentA = WhileFed(i.StatorRmsA);
+        reading.LargestCurrentA = T.Max(reading.LargestCurrentA, reading.CurrentA);
         reading.AlongA = WhileFed(Math.Sqrt(0.5) * i.QsA);
         reading.AcrossA = WhileFed(Math.Sqrt(0.5) * i.DsA);
         reading.OutputV = WhileFed(T.Sqrt(1.5 * ((q * q) + (d * d))));

@@ -58,11 +58,12 @@ public sealed class DecayTests
     {
         var follows = default(Follows);
         var states = new SixStates<One> { X1 = 1, X6 = 0.5 };
-        var stepper = new ExponentialRungeKutta4<One>(Follows.PerS);
+        var stepper = default(ExponentialRungeKutta4<One>);
+        stepper.Follow(Follows.PerS, 1e-3);
 
         for (var step = 0; step < 1000; step++)
         {
-            stepper.Step(ref follows, ref states, 1e-3);
+            stepper.Step(ref follows, ref states);
         }
 
         states.X2[0].ShouldBe(Math.Sin(10), 1e-9);
