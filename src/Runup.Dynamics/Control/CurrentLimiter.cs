@@ -19,17 +19,23 @@ internal sealed class CurrentLimiter<T>
     private const double LowerRate = 20;
     private const double LowestVoltage = 0.02;
 
+    private const double Smoothing = 0.4;
+
     private readonly ControlFigures figures;
-    private readonly RateLimiter<T> motoring;
-    private readonly RateLimiter<T> regenerating;
+    private readonly RateLimiter<T> motoring = new();
+    private readonly RateLimiter<T> regenerating = new();
+    private readonly double gain;
+    private readonly double perLimitA;
     private T share = T.Of(1);
+    private T lastA;
+    private T slope;
+    private T fresh;
 
     internal CurrentLimiter(ControlFigures figures)
     {
         this.figures = figures;
-        var gain = LoopRate * figures.RatedSlipHz / figures.MotorA;
-        motoring = new RateLimiter<T>(gain, figures.RotorLagS, IntegralRate);
-        regenerating = new RateLimiter<T>(gain, figures.RotorLagS, IntegralRate);
+        gain = LoopRate * figures.RatedSlipHz / figures.MotorA;
+        perLimitA = 1 / figures.LimitA;
         Reset(LaneSet.Every<T>());
     }
 
@@ -46,6 +52,8 @@ internal sealed class CurrentLimiter<T>
     {
         motoring.Reset(where);
         regenerating.Reset(where);
+        fresh = T.Or(fresh, where);
+        slope = T.Choose(where, default, slope);
         share = T.Choose(where, T.Of(1), share);
         Active = T.And(Active, T.Not(where));
     }
@@ -56,12 +64,19 @@ internal sealed class CurrentLimiter<T>
     {
         var mostBackHzPerS = T.Of(100 * figures.RatedSlipHz);
         var back = T.Less(measured.OutputW, default);
-        var up = motoring.Rate(measured.CurrentA, figures.LimitA, riseHzPerS, mostBackHzPerS);
-        var down = regenerating.Rate(measured.CurrentA, figures.LimitA, fallHzPerS, mostBackHzPerS);
+        var rise = T.Choose(fresh, default, (1 / ControlFigures.TickS) * (measured.CurrentA - lastA));
+        fresh = default;
+        lastA = measured.CurrentA;
+        slope += Smoothing * (rise - slope);
+        var error = T.Of(figures.LimitA) - measured.CurrentA;
+        var proportional = gain * (error - (figures.RotorLagS * slope));
+        var gained = (gain * IntegralRate * ControlFigures.TickS) * error;
+        var up = motoring.Rate(proportional, gained, riseHzPerS, mostBackHzPerS);
+        var down = regenerating.Rate(proportional, gained, fallHzPerS, mostBackHzPerS);
         HighestRise = T.Choose(back, riseHzPerS, up);
         HighestFall = T.Choose(back, down, fallHzPerS);
 
-        var room = T.Of(LowerFrom) - ((1 / figures.LimitA) * measured.CurrentA);
+        var room = T.Of(LowerFrom) - (perLimitA * measured.CurrentA);
         share = LaneSet.Clamp(share + ((LowerRate * ControlFigures.TickS) * room), T.Of(LowestVoltage), T.Of(1));
         Active = T.Or(T.Choose(back, regenerating.Active, motoring.Active), T.Less(share, T.Of(1)));
     }
@@ -70,8 +85,13 @@ internal sealed class CurrentLimiter<T>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     internal OutputVoltage<T> Limit(T curveV, in Measurement<T> measured)
     {
-        var excessA = T.Max(measured.CurrentA - T.Of(ClampFrom * figures.LimitA), default);
-        var takenOhm = figures.CurrentClampOhm * (excessA / T.Max(measured.CurrentA, T.Of(ClampFrom * figures.LimitA)));
+        var excessA = measured.CurrentA - T.Of(ClampFrom * figures.LimitA);
+        if (!T.Any(T.Less(default, excessA)))
+        {
+            return new OutputVoltage<T>(share * curveV, default);
+        }
+
+        var takenOhm = figures.CurrentClampOhm * (T.Max(excessA, default) / T.Max(measured.CurrentA, T.Of(ClampFrom * figures.LimitA)));
         return new OutputVoltage<T>((share * curveV) - (takenOhm * measured.AlongA), -(takenOhm * measured.AcrossA));
     }
 }

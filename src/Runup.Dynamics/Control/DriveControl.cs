@@ -58,7 +58,11 @@ internal sealed class DriveControl<T>
 
     internal T FrequencyHz { get; private set; }
 
-    internal T CurrentLimitActive => T.And(sequencers.ByCurve, vector?.Limited ?? limiter.Active);
+    internal T CurrentLimitActive
+    {
+        [MethodImpl(MethodImplOptions.AggressiveInlining)]
+        get => T.And(sequencers.ByCurve, vector is null ? limiter.Active : vector.Limited);
+    }
 
     internal T RideThroughActive => T.And(sequencers.ByCurve, rideThrough.Active);
 
@@ -233,7 +237,11 @@ internal sealed class DriveControl<T>
         }
 
         fall = T.Min(fall, overvoltage.HighestFall(measured, sequencers.FallHzPerS));
-        (rise, fall) = rideThrough.Rates(measured, ramp.FrequencyHz, rise, fall);
+        if (rideThrough.Watches)
+        {
+            (rise, fall) = rideThrough.Rates(measured, ramp.FrequencyHz, rise, fall);
+        }
+
         ramp.Sample(sequencers.ByCurve, brake.Held(figures.Settings.Brake, sequencers.TargetHz), rise, fall, figures.MaximumHz, Rounding());
         return vector is null ? ByVoltsPerHertz(measured) : ByVector(vector, measured);
     }

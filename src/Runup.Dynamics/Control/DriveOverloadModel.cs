@@ -16,14 +16,14 @@ internal sealed class DriveOverloadModel<T>
     // A rating without overload still bears the ripple of a moment, in s.
     private const double LeastBudgetS = 0.05;
 
-    private readonly double[] continuousA;
+    private readonly double[] perContinuousA;
     private readonly double[] budget;
     private readonly double[] recoveryPerS;
     private readonly T[] spent;
 
     internal DriveOverloadModel(DriveRating drive)
     {
-        continuousA = [.. drive.Overloads.Select(o => o.Current.Amperes)];
+        perContinuousA = [.. drive.Overloads.Select(o => 1 / o.Current.Amperes)];
         budget = [.. drive.Overloads.Select(o => Math.Max(((o.Overload.Ratio * o.Overload.Ratio) - 1) * o.For.Seconds, LeastBudgetS))];
         recoveryPerS = [.. drive.Overloads.Select((o, i) => budget[i] / Math.Max(o.Every.Seconds - o.For.Seconds, 1))];
         spent = new T[budget.Length];
@@ -38,10 +38,11 @@ internal sealed class DriveOverloadModel<T>
         var all = LaneSet.Every<T>();
         for (var i = 0; i < spent.Length; i++)
         {
-            var ratio = (1 / continuousA[i]) * currentA;
+            var ratio = perContinuousA[i] * currentA;
             var rate = T.Choose(T.Less(T.Of(1), ratio), (ratio * ratio) - T.Of(1), T.Of(-recoveryPerS[i]));
-            spent[i] = LaneSet.Clamp(spent[i] + (ControlFigures.TickS * rate), default, T.Of(budget[i]));
-            all = T.And(all, T.Not(T.Less(spent[i], T.Of(budget[i]))));
+            var now = LaneSet.Clamp(spent[i] + (ControlFigures.TickS * rate), default, T.Of(budget[i]));
+            spent[i] = now;
+            all = T.And(all, T.Not(T.Less(now, T.Of(budget[i]))));
         }
 
         Exceeded = all;

@@ -20,10 +20,15 @@ internal static class Modulator
     internal static (T Along, T Across) For<T>(in OutputVoltage<T> wanted, T busV)
         where T : struct, ILanes<T>
     {
-        var size = T.Sqrt((wanted.AlongV * wanted.AlongV) + (wanted.AcrossV * wanted.AcrossV));
         var bus = T.Max(busV, T.Of(1));
-        var most = LargestLineRatio * bus;
-        var scale = (T.Of(PeakPhasePerLine) / bus) * T.Choose(T.Less(most, size), most / size, T.Of(1));
+        var scale = T.Of(PeakPhasePerLine) / bus;
+        var (most, square) = (LargestLineRatio * bus, (wanted.AlongV * wanted.AlongV) + (wanted.AcrossV * wanted.AcrossV));
+        var beyond = T.Less(most * most, square);
+        if (T.Any(beyond))
+        {
+            scale *= T.Choose(beyond, most / T.Sqrt(square), T.Of(1));
+        }
+
         return (wanted.AlongV * scale, wanted.AcrossV * scale);
     }
 }

@@ -38,6 +38,9 @@ internal sealed class RideThrough<T>
     /// <summary>Set where it holds the bus.</summary>
     internal T Active { get; private set; }
 
+    /// <summary>It is on, and knows the bus of a drive that is ready.</summary>
+    internal bool Watches => figures.Settings.UndervoltageRideThrough && levelV > 0;
+
     internal void Reset(T where)
     {
         regulator.Reset(where);
@@ -58,11 +61,6 @@ internal sealed class RideThrough<T>
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     internal (T Rise, T Fall) Rates(in Measurement<T> measured, T frequencyHz, T riseHzPerS, T fallHzPerS)
     {
-        if (!figures.Settings.UndervoltageRideThrough || levelV == 0)
-        {
-            return (riseHzPerS, fallHzPerS);
-        }
-
         regulator.Differentiate(measured.BusV);
         var error = T.Of(levelV) - measured.BusV;
         var begins = T.And(T.Not(Active), T.Less(default, error));

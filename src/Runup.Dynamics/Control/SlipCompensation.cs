@@ -10,7 +10,7 @@ internal sealed class SlipCompensation<T>(ControlFigures figures)
 {
     private const double FilterS = 0.1;
     private readonly double share = figures.Settings.SlipCompensation.Ratio;
-    private readonly double ratedActiveA = figures.MotorA * figures.Settings.MotorPowerFactor.Ratio;
+    private readonly double perRatedActiveA = 1 / (figures.MotorA * figures.Settings.MotorPowerFactor.Ratio);
 
     /// <summary>What is added to the frequency, in Hz, in the direction of motion.</summary>
     internal T AddedHz { get; private set; }
@@ -25,7 +25,7 @@ internal sealed class SlipCompensation<T>(ControlFigures figures)
             return;
         }
 
-        var wanted = (share * figures.RatedSlipHz) * LaneSet.Clamp((1 / ratedActiveA) * measured.ActiveA, T.Of(-2), T.Of(2));
+        var wanted = (share * figures.RatedSlipHz) * LaneSet.Clamp(perRatedActiveA * measured.ActiveA, T.Of(-2), T.Of(2));
         AddedHz += (ControlFigures.TickS / FilterS) * (wanted - AddedHz);
     }
 }

@@ -75,7 +75,8 @@ internal readonly struct InductionMachine<T>
         var sum = (T.Of(1) / magnetizingH) + PerStatorLeakageH + PerRotorLeakageH;
         var core = frameRadPerS * perCoreOhm;
         var square = (sum * sum) + (core * core);
-        return new MagnetizingShare<T>(sum / square, -core / square);
+        var per = T.Of(1) / square;
+        return new MagnetizingShare<T>(sum * per, -core * per);
     }
 
     /// <summary>Power lost in the core, three phases, in W.</summary>
