@@ -154,11 +154,12 @@ internal readonly struct Rectifier
     private T ConductingA<T>(T busV)
         where T : struct, ILanes<T>
     {
-        var u = perWindow * T.Max(T.Of(1) - (perPeakV * busV), default);
+        // The bus waits for this in each stage of a step: as few operations as can be stand one behind the other.
+        var u = T.Max(T.MultiplySubtractFrom(T.Of(perWindow * perPeakV), busV, T.Of(perWindow)), default);
         var u2 = u * u;
         var u4 = u2 * u2;
         var u8 = u4 * u4;
-        var pulses = (pulseA * k) * u2 * (T.Of(1) + (a * u) + (b * (u8 * u8)));
+        var pulses = ((pulseA * k) * u2) * T.MultiplyAdd(T.Of(b), u8 * u8, T.MultiplyAdd(T.Of(a), u, T.Of(1)));
         var continuous = T.Less(T.Of(1), u);
         return T.Any(continuous)
             ? T.Choose(continuous, T.Of(BoundaryA) + (perCommutationOhm * (T.Of(BoundaryRatio * peakV) - busV)), pulses)
