@@ -37,8 +37,11 @@ internal sealed class DrivePlant<T> : IDrivePlant<T>
     private DriveRates<T> rates;
     private SixStates<T> states;
     private ExponentialRungeKutta4<T> stepper;
+    private T outputPerBusV;
     private T chopperOn;
     private T resistorS;
+    private RectifierMode supply;
+    private bool lost;
     private PlantReading<T> reading;
 
     /// <summary>Makes it at rest, its bus charged.</summary>
@@ -54,6 +57,7 @@ internal sealed class DrivePlant<T> : IDrivePlant<T>
         brakeNm = system.Brake?.NewtonMetres ?? 0;
         rates = new DriveRates<T>(motors);
         Couple(machines);
+        rates.Bus.PerCapacitanceF = 1 / figures.BusF;
         states.X6 = T.Of(figures.Rectifier.PeakV);
         Read();
     }
@@ -373,11 +377,20 @@ internal sealed class DrivePlant<T> : IDrivePlant<T>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private void Prepare(in PlantCommand<T> command)
     {
-        rates.Bus.Rectifier = (SupplyPhaseLost ? figures.TwoPhaseRectifier : figures.Rectifier).In(command.Supply);
-        rates.Bus.PerCapacitanceF = 1 / figures.BusF;
+        if (command.Supply != supply || SupplyPhaseLost != lost)
+        {
+            (supply, lost) = (command.Supply, SupplyPhaseLost);
+            rates.Bus.Rectifier = (lost ? figures.TwoPhaseRectifier : figures.Rectifier).In(supply);
+        }
+
         rates.Bus.InverterLossA = T.Choose(rates.Fed, figures.InverterLossWPerA * reading.CurrentA / T.Max(reading.BusV, T.Of(1)), default);
         rates.ModulationQ = command.ModulationQ;
         rates.ModulationD = command.ModulationD;
+        rates.BusShareQ = 1.5 * command.ModulationQ;
+        rates.BusShareD = 1.5 * command.ModulationD;
+
+        // Here and not with the reading, so that it goes on beside the step.
+        outputPerBusV = T.Sqrt(1.5 * ((command.ModulationQ * command.ModulationQ) + (command.ModulationD * command.ModulationD)));
         rates.FrameRadPerS = (2 * Math.PI) * command.FrequencyHz;
         rates.Share = rates.Machine.ShareAt(rates.FrameRadPerS);
         rates.Shaft.BrakeNm = T.Choose(command.BrakeOpen, default, T.Of(brakeNm));
@@ -430,7 +443,6 @@ internal sealed class DrivePlant<T> : IDrivePlant<T>
     private void Read()
     {
         var i = Currents();
-        T q = rates.ModulationQ * states.X6, d = rates.ModulationD * states.X6;
         reading.BusV = states.X6;
         reading.LargestBusV = T.Max(reading.LargestBusV, states.X6);
         reading.SpeedRadPerS = states.X5;
@@ -438,8 +450,8 @@ internal sealed class DrivePlant<T> : IDrivePlant<T>
         reading.LargestCurrentA = T.Max(reading.LargestCurrentA, reading.CurrentA);
         reading.AlongA = WhileFed(Math.Sqrt(0.5) * i.QsA);
         reading.AcrossA = WhileFed(Math.Sqrt(0.5) * i.DsA);
-        reading.OutputV = WhileFed(T.Sqrt(1.5 * ((q * q) + (d * d))));
-        reading.OutputW = WhileFed(1.5 * ((q * i.QsA) + (d * i.DsA)));
+        reading.OutputV = WhileFed(outputPerBusV * states.X6);
+        reading.OutputW = WhileFed(states.X6 * T.MultiplyAdd(rates.BusShareQ, i.QsA, rates.BusShareD * i.DsA));
         reading.TorqueNm = WhileFed(rates.Machine.TorqueNm(i, states.X3, states.X4));
         reading.RippleV = rates.Bus.Rectifier.RippleV(states.X6, figures.BusF, figures.SupplyHz);
         reading.ChopperShare = figures.ResistorConductance > 0

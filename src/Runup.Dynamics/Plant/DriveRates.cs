@@ -27,6 +27,10 @@ internal struct DriveRates<T> : IShaftRates<T>
     internal T FrameRadPerS;
     internal T ModulationQ;
     internal T ModulationD;
+
+    /// <summary>3/2·mq and 3/2·md: what the inverter takes from the bus for each ampere on an axis.</summary>
+    internal T BusShareQ;
+    internal T BusShareD;
     internal BusRates<T> Bus;
     internal Shaft<T> Shaft;
     private readonly T strayPerSpeed;
@@ -79,7 +83,7 @@ internal struct DriveRates<T> : IShaftRates<T>
         Machine.Voltages(
             i, x1, x2, x3, x4, FrameRadPerS, T.MultiplySubtractFrom(Machine.PolePairs, x5, FrameRadPerS), ModulationQ * x6, ModulationD * x6, out d1, out d2, out d3, out d4);
         var drivingNm = Machine.TorqueNm(i, x3, x4) - (strayPerSpeed * i.StatorSquareA2 * x5);
-        var inverterA = 1.5 * ((ModulationQ * i.QsA) + (ModulationD * i.DsA));
+        var inverterA = T.MultiplyAdd(BusShareQ, i.QsA, BusShareD * i.DsA);
         if (!allFed)
         {
             d1 = T.Choose(fed, d1, default);

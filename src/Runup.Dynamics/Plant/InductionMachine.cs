@@ -33,6 +33,8 @@ internal readonly struct InductionMachine<T>
     private readonly T rotorLeakageH;
     private readonly T perCoreOhm;
     private readonly T torquePerFluxCurrent;
+    private readonly T withoutCoreH;
+    private readonly bool hasCore;
 
     /// <summary>A machine for each lane.</summary>
     internal InductionMachine(IReadOnlyList<EquivalentCircuit> circuits)
@@ -46,6 +48,8 @@ internal readonly struct InductionMachine<T>
         magnetizingH = Of(circuits, c => c.Magnetizing.Ohms / c.RatedFrequency.RadiansPerSecond);
         rotorLeakageH = T.Of(1) / PerRotorLeakageH;
         perCoreOhm = Of(circuits, c => c.CoreLoss is { } core ? 1 / core.Ohms : 0);
+        withoutCoreH = T.Of(1) / ((T.Of(1) / magnetizingH) + PerStatorLeakageH + PerRotorLeakageH);
+        hasCore = T.Any(T.Less(default, perCoreOhm));
         PolePairs = Of(circuits, c => c.Poles.Pairs);
         torquePerFluxCurrent = 1.5 * PolePairs;
     }
@@ -72,11 +76,15 @@ internal readonly struct InductionMachine<T>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     internal MagnetizingShare<T> ShareAt(T frameRadPerS)
     {
-        var sum = (T.Of(1) / magnetizingH) + PerStatorLeakageH + PerRotorLeakageH;
-        var core = frameRadPerS * perCoreOhm;
-        var square = (sum * sum) + (core * core);
-        var per = T.Of(1) / square;
-        return new MagnetizingShare<T>(sum * per, -core * per);
+        if (!hasCore)
+        {
+            return new MagnetizingShare<T>(withoutCoreH, default);
+        }
+
+        // With g the core's part, ω/rc · λm's share without it: (1 − jg)/(1 + g²) of that share.
+        var core = frameRadPerS * perCoreOhm * withoutCoreH;
+        var per = withoutCoreH / (T.Of(1) + (core * core));
+        return new MagnetizingShare<T>(per, -core * per);
     }
 
     /// <summary>Power lost in the core, three phases, in W.</summary>
