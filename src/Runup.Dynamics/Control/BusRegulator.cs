@@ -43,8 +43,8 @@ internal sealed class BusRegulator<T>(ControlFigures figures, double levelV)
     internal void Differentiate(T busV)
     {
         var last = Slope;
-        var rise = T.Choose(fresh, default, (1 / ControlFigures.TickS) * (busV - lastV));
-        Slope += Smoothing * (rise - Slope);
+        var rise = T.Choose(fresh, default, busV - lastV);
+        Slope = T.MultiplyAdd(T.Of(Smoothing / ControlFigures.TickS), rise, (1 - Smoothing) * Slope);
         bend = (1 / ControlFigures.TickS) * (Slope - last);
         fresh = default;
         lastV = busV;

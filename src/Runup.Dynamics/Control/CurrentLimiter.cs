@@ -64,12 +64,12 @@ internal sealed class CurrentLimiter<T>
     {
         var mostBackHzPerS = T.Of(100 * figures.RatedSlipHz);
         var back = T.Less(measured.OutputW, default);
-        var rise = T.Choose(fresh, default, (1 / ControlFigures.TickS) * (measured.CurrentA - lastA));
+        var rise = T.Choose(fresh, default, measured.CurrentA - lastA);
         fresh = default;
         lastA = measured.CurrentA;
-        slope += Smoothing * (rise - slope);
+        slope = T.MultiplyAdd(T.Of(Smoothing / ControlFigures.TickS), rise, (1 - Smoothing) * slope);
         var error = T.Of(figures.LimitA) - measured.CurrentA;
-        var proportional = gain * (error - (figures.RotorLagS * slope));
+        var proportional = T.MultiplySubtractFrom(T.Of(gain * figures.RotorLagS), slope, gain * error);
         var gained = (gain * IntegralRate * ControlFigures.TickS) * error;
         var up = motoring.Rate(proportional, gained, riseHzPerS, mostBackHzPerS);
         var down = regenerating.Rate(proportional, gained, fallHzPerS, mostBackHzPerS);

@@ -26,6 +26,6 @@ internal sealed class SlipCompensation<T>(ControlFigures figures)
         }
 
         var wanted = (share * figures.RatedSlipHz) * LaneSet.Clamp(perRatedActiveA * measured.ActiveA, T.Of(-2), T.Of(2));
-        AddedHz += (ControlFigures.TickS / FilterS) * (wanted - AddedHz);
+        AddedHz = T.MultiplyAdd(T.Of(ControlFigures.TickS / FilterS), wanted - AddedHz, AddedHz);
     }
 }
