@@ -23,5 +23,5 @@ internal struct BusRates<T>
     /// <summary>Rate of the bus voltage while the inverter takes a current, in V/s.</summary>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     internal readonly T At(T busV, T inverterA) =>
-        T.MultiplyAdd(T.Of(PerCapacitanceF), Rectifier.CurrentA(busV), -(PerCapacitanceF * (T.MultiplyAdd(ConductanceS, busV, InverterLossA) + inverterA)));
+        T.MultiplyAdd(T.Of(PerCapacitanceF), Rectifier.CurrentA(busV), T.MultiplySubtractFrom(T.Of(PerCapacitanceF), T.MultiplyAdd(ConductanceS, busV, InverterLossA) + inverterA, default));
 }

@@ -35,6 +35,7 @@ internal struct DriveRates<T> : IShaftRates<T>
     internal Shaft<T> Shaft;
     private readonly T strayPerSpeed;
     private readonly T openRotorRate;
+    private readonly bool hasStray;
     private T fed;
     private bool allFed;
 
@@ -42,6 +43,7 @@ internal struct DriveRates<T> : IShaftRates<T>
     {
         Machine = new InductionMachine<T>(motors);
         strayPerSpeed = LaneSet.From<T, EquivalentCircuit>(motors, StrayBraking.PerSpeed);
+        hasStray = T.Any(T.Less(default, strayPerSpeed));
         openRotorRate = Machine.OpenRotorRate;
     }
 
@@ -79,10 +81,15 @@ internal struct DriveRates<T> : IShaftRates<T>
         T x1, T x2, T x3, T x4, T x5, T x6,
         out T d1, out T d2, out T d3, out T d4, out T d5, out T d6)
     {
-        var i = Machine.Currents(Share, x1, x2, x3, x4);
+        var i = Machine.Currents(Share, x1, x2, x3, x4, Machine.HasCore);
         Machine.Voltages(
             i, x1, x2, x3, x4, FrameRadPerS, T.MultiplySubtractFrom(Machine.PolePairs, x5, FrameRadPerS), ModulationQ * x6, ModulationD * x6, out d1, out d2, out d3, out d4);
-        var drivingNm = Machine.TorqueNm(i, x3, x4) - (strayPerSpeed * i.StatorSquareA2 * x5);
+        var drivingNm = Machine.TorqueNm(i, x3, x4);
+        if (hasStray)
+        {
+            drivingNm = T.MultiplySubtractFrom(strayPerSpeed * i.StatorSquareA2, x5, drivingNm);
+        }
+
         var inverterA = T.MultiplyAdd(BusShareQ, i.QsA, BusShareD * i.DsA);
         if (!allFed)
         {

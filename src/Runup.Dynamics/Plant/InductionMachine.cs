@@ -34,7 +34,6 @@ internal readonly struct InductionMachine<T>
     private readonly T perCoreOhm;
     private readonly T torquePerFluxCurrent;
     private readonly T withoutCoreH;
-    private readonly bool hasCore;
 
     /// <summary>A machine for each lane.</summary>
     internal InductionMachine(IReadOnlyList<EquivalentCircuit> circuits)
@@ -49,10 +48,13 @@ internal readonly struct InductionMachine<T>
         rotorLeakageH = T.Of(1) / PerRotorLeakageH;
         perCoreOhm = Of(circuits, c => c.CoreLoss is { } core ? 1 / core.Ohms : 0);
         withoutCoreH = T.Of(1) / ((T.Of(1) / magnetizingH) + PerStatorLeakageH + PerRotorLeakageH);
-        hasCore = T.Any(T.Less(default, perCoreOhm));
+        HasCore = T.Any(T.Less(default, perCoreOhm));
         PolePairs = Of(circuits, c => c.Poles.Pairs);
         torquePerFluxCurrent = 1.5 * PolePairs;
     }
+
+    /// <summary>Some member has core loss; without any the share of the magnetizing flux is real.</summary>
+    internal bool HasCore { get; }
 
     /// <summary>Rotor flux that no stator current feeds falls with this rate: rr / (Llr + Lm), in 1/s.</summary>
     internal T OpenRotorRate => RotorOhm / (rotorLeakageH + magnetizingH);
@@ -76,7 +78,7 @@ internal readonly struct InductionMachine<T>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     internal MagnetizingShare<T> ShareAt(T frameRadPerS)
     {
-        if (!hasCore)
+        if (!HasCore)
         {
             return new MagnetizingShare<T>(withoutCoreH, default);
         }
@@ -124,7 +126,7 @@ internal readonly struct InductionMachine<T>
     {
         qs = T.MultiplySubtractFrom(StatorOhm, i.QsA, T.MultiplySubtractFrom(frameRadPerS, dsWb, qsV));
         ds = T.MultiplySubtractFrom(StatorOhm, i.DsA, T.MultiplyAdd(frameRadPerS, qsWb, dsV));
-        qr = T.MultiplySubtractFrom(RotorOhm, i.QrA, -(slipRadPerS * drWb));
+        qr = T.MultiplySubtractFrom(RotorOhm, i.QrA, T.MultiplySubtractFrom(slipRadPerS, drWb, default));
         dr = T.MultiplySubtractFrom(RotorOhm, i.DrA, slipRadPerS * qrWb);
     }
 

@@ -46,6 +46,9 @@ internal readonly struct Rectifier
     private readonly double k;
     private readonly double a;
     private readonly double b;
+    private readonly double pulsesA;
+    private readonly double perPeakWindowV;
+    private readonly double boundaryV;
     private readonly double perCommutationOhm;
     private readonly double perChargingOhm;
 
@@ -58,6 +61,9 @@ internal readonly struct Rectifier
         BoundaryRatio = pulses / Math.PI * Math.Sin(Math.PI / pulses);
         perWindow = 1 / (1 - BoundaryRatio);
         pulseA = peakV / totalOhm;
+        pulsesA = pulseA * k;
+        perPeakWindowV = perWindow * perPeakV;
+        boundaryV = BoundaryRatio * peakV;
         var slowestOhm = 1 / (FastestRate * busF);
         perCommutationOhm = 1 / Math.Max(commutationOhm, slowestOhm);
         perChargingOhm = busF / ChargingTimeS;
@@ -154,15 +160,13 @@ internal readonly struct Rectifier
     private T ConductingA<T>(T busV)
         where T : struct, ILanes<T>
     {
-        // The bus waits for this in each stage of a step: as few operations as can be stand one behind the other.
-        var u = T.Max(T.MultiplySubtractFrom(T.Of(perWindow * perPeakV), busV, T.Of(perWindow)), default);
+        // The bus waits for this in each stage of a step: as few operations as can be stand one behind the other. Beyond the boundary the pulses stay what they are there.
+        var u = LaneSet.Clamp(T.MultiplySubtractFrom(T.Of(perPeakWindowV), busV, T.Of(perWindow)), default, T.Of(1));
         var u2 = u * u;
         var u4 = u2 * u2;
         var u8 = u4 * u4;
-        var pulses = ((pulseA * k) * u2) * T.MultiplyAdd(T.Of(b), u8 * u8, T.MultiplyAdd(T.Of(a), u, T.Of(1)));
-        var continuous = T.Less(T.Of(1), u);
-        return T.Any(continuous)
-            ? T.Choose(continuous, T.Of(BoundaryA) + (perCommutationOhm * (T.Of(BoundaryRatio * peakV) - busV)), pulses)
-            : pulses;
+        var pulses = T.MultiplyAdd(T.Of(b), u8 * u8, T.MultiplyAdd(T.Of(a), u, T.Of(1)));
+        var beyond = perCommutationOhm * T.Max(T.Of(boundaryV) - busV, default);
+        return T.MultiplyAdd(pulsesA * u2, pulses, beyond);
     }
 }
