@@ -24,7 +24,7 @@ internal sealed class BusRegulator<T>(ControlFigures figures, double levelV)
     private readonly double gain = LoopRate * LoopRate * figures.BusF * levelV * figures.RatedSlipHz / figures.Settings.MotorRatedPower.Watts;
     private T lastV;
     private T fresh = LaneSet.Every<T>();
-    private T bend;
+    private T lastSlope;
 
     /// <summary>Rate of the bus voltage, smoothed, in V/s.</summary>
     internal T Slope { get; private set; }
@@ -42,10 +42,9 @@ internal sealed class BusRegulator<T>(ControlFigures figures, double levelV)
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     internal void Differentiate(T busV)
     {
-        var last = Slope;
+        lastSlope = Slope;
         var rise = T.Choose(fresh, default, busV - lastV);
         Slope = T.MultiplyAdd(T.Of(Smoothing / ControlFigures.TickS), rise, (1 - Smoothing) * Slope);
-        bend = (1 / ControlFigures.TickS) * (Slope - last);
         fresh = default;
         lastV = busV;
     }
@@ -54,6 +53,7 @@ internal sealed class BusRegulator<T>(ControlFigures figures, double levelV)
     internal T Fall(T error, T begins)
     {
         Integral = T.Choose(begins, default, Integral);
+        var bend = (1 / ControlFigures.TickS) * (Slope - lastSlope);
         var rate = Integral + (gain * (error - (LeadS * (Slope + (figures.RotorLagS * bend)))));
         Integral += (gain * IntegralRate * ControlFigures.TickS) * LaneSet.Clamp(error, T.Of(-MostErrorDown * levelV), T.Of(MostErrorUp * levelV));
         return rate;

@@ -58,6 +58,7 @@ internal sealed class DrivePlant<T> : IDrivePlant<T>
         rates = new DriveRates<T>(motors);
         Couple(machines);
         rates.Bus.PerCapacitanceF = 1 / figures.BusF;
+        LoadBus();
         states.X6 = T.Of(figures.Rectifier.PeakV);
         Read();
     }
@@ -172,7 +173,11 @@ internal sealed class DrivePlant<T> : IDrivePlant<T>
         var steps = Math.Max(fewestLongSteps, stepsForAngle);
         var stepS = tickS / steps;
         T rough = default;
-        SwitchChopper(chopperEnabled, LaneSet.Every<T>());
+        if (figures.ResistorConductance > 0)
+        {
+            SwitchChopper(chopperEnabled, LaneSet.Every<T>());
+        }
+
         for (var step = 0; step < steps; step++)
         {
             if (step > 0)
@@ -284,7 +289,7 @@ internal sealed class DrivePlant<T> : IDrivePlant<T>
         var stepS = tickS / steps;
         for (var step = 0; step < steps; step++)
         {
-            SwitchChopper(chopperEnabled, some);
+            SwitchChopper(chopperEnabled && figures.ResistorConductance > 0, some);
             rates.Shaft.FollowTables(states.X5);
             var (begun, directions) = (states, rates.Direction);
             ShaftMotion.AdvanceSome<RungeKutta4<T>, DriveRates<T>, T>(default, ref rates, ref states, stepS, some);
@@ -393,7 +398,11 @@ internal sealed class DrivePlant<T> : IDrivePlant<T>
         outputPerBusV = T.Sqrt(1.5 * ((command.ModulationQ * command.ModulationQ) + (command.ModulationD * command.ModulationD)));
         rates.FrameRadPerS = (2 * Math.PI) * command.FrequencyHz;
         rates.Share = rates.Machine.ShareAt(rates.FrameRadPerS);
-        rates.Shaft.BrakeNm = T.Choose(command.BrakeOpen, default, T.Of(brakeNm));
+        if (brakeNm > 0)
+        {
+            rates.Shaft.BrakeNm = T.Choose(command.BrakeOpen, default, T.Of(brakeNm));
+        }
+
         var radPerS = T.Abs(rates.FrameRadPerS);
         stepsForAngle = T.Any(T.Less(T.Of(MostAngleInStep / tickS), radPerS)) ? (int)Math.Ceiling(tickS * LaneSet.Largest(radPerS) / MostAngleInStep) : 1;
     }
@@ -401,7 +410,7 @@ internal sealed class DrivePlant<T> : IDrivePlant<T>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private void SwitchChopper(bool enabled, T some)
     {
-        if (enabled && figures.ResistorConductance > 0)
+        if (enabled)
         {
             var level = T.Choose(chopperOn, T.Of(figures.ChopperOffV), T.Of(figures.ChopperOnV));
             chopperOn = T.Choose(some, T.Not(T.Less(states.X6, level)), chopperOn);
