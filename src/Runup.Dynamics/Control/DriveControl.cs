@@ -156,7 +156,7 @@ internal sealed class DriveControl<T>
         vector?.Applied(along, across, measured.BusV);
         (lastAlong, lastAcross) = (along, across);
         return new PlantCommand<T>(
-            sequencers.On, along, across, FrequencyHz + Swing(), figures.Settings.BrakingChopper, brake.Open, sequencers.Supply);
+            sequencers.On, along, across, swing.Works ? FrequencyHz + Swing() : FrequencyHz, figures.Settings.BrakingChopper, brake.Open, sequencers.Supply);
     }
 
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
@@ -300,7 +300,7 @@ internal sealed class DriveControl<T>
 
     // Beside the frequency that is shown and that levels are held against. What holds the bus needs the frequency for itself.
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    private T Swing() => T.Choose(T.And(sequencers.ByCurve, LaneSet.Not(T.Or(overvoltage.Active, rideThrough.Active))), LaneSet.Sign(FrequencyHz) * swing.AddedHz, default);
+    private T Swing() => T.Choose(T.And(sequencers.ByCurve, T.Not(T.Or(overvoltage.Active, rideThrough.Active))), LaneSet.Sign(FrequencyHz) * swing.AddedHz, default);
 
     private T ByDirectCurrent(in Measurement<T> measured)
     {

@@ -45,7 +45,7 @@ internal sealed class OverspeedWatch<T>
     internal bool Counts { get; private set; }
 
     /// <summary>Set where it is to trip.</summary>
-    internal T Exceeded => LaneSet.Not(T.Less(aboveS, T.Of(DelayS)));
+    internal T Exceeded => T.Not(T.Less(aboveS, T.Of(DelayS)));
 
     /// <summary>One sample of a speed that is known, as a frequency.</summary>
     internal void BySpeed(T hertz, T on) => Count(T.And(on, T.Less(T.Of(levelHz), T.Abs(hertz))));

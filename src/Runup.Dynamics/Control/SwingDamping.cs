@@ -28,6 +28,8 @@ internal sealed class SwingDamping<T>(ControlFigures figures)
     /// <summary>What is added to the frequency, in Hz, in the direction of motion.</summary>
     internal T AddedHz { get; private set; }
 
+    internal bool Works => hzPerA > 0;
+
     internal void Reset(T where)
     {
         meanA = T.Choose(where, default, meanA);
@@ -37,7 +39,7 @@ internal sealed class SwingDamping<T>(ControlFigures figures)
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     internal void Sample(T activeA, T rampHz)
     {
-        if (hzPerA <= 0)
+        if (!Works)
         {
             return;
         }
