@@ -47,7 +47,7 @@ internal sealed class Ramp<T>
         }
 
         var rate = T.Max(rise, -fallHzPerS);
-        var next = direction * LaneSet.Clamp(T.MultiplyAdd(T.Of(ControlFigures.TickS), rate, size), default, T.Max(T.Of(highestHz), size));
+        var next = direction * LaneSet.Clamp(size + (ControlFigures.TickS * rate), default, T.Max(T.Of(highestHz), size));
         frequencyHz = T.Choose(where, next, frequencyHz);
         rateHzPerS = T.Choose(where, rate, rateHzPerS);
     }

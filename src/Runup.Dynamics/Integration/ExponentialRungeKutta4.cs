@@ -33,6 +33,14 @@ internal struct ExponentialRungeKutta4<T>
     /// <summary>Rate of the sixth state at the begin of the last step.</summary>
     internal T SlopePerS { get; private set; }
 
+    /// <summary>For a single step: rate and length as they are, nothing kept.</summary>
+    internal static ExponentialRungeKutta4<T> For(T settlingPerS, T stepS)
+    {
+        var own = default(ExponentialRungeKutta4<T>);
+        own.Renew(LaneSet.Every<T>(), settlingPerS, stepS);
+        return own;
+    }
+
     /// <summary>Sets rate and length of the steps to come, for each member by its own figures.</summary>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     internal void Follow(T settlingPerS, T stepS)

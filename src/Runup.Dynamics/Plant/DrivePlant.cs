@@ -237,14 +237,16 @@ internal sealed class DrivePlant<T> : IDrivePlant<T>
             var begun = states;
             reading.ChopperOn = T.Or(reading.ChopperOn, T.And(chopperOn, T.Less(default, leftS)));
             var lengthS = T.Choose(T.Less(T.Of(figures.Rectifier.PeakV), states.X6), T.Min(leftS, 0.25 * stepS), leftS);
-            stepper.Follow(rates.Bus.SettlingPerS(states.X6), lengthS);
-            stepper.Step(ref rates, ref states);
-            rough = T.Or(rough, Rough(begun.X6, states, stepper.Roughness));
+
+            // Nothing is kept from piece to piece: how many there are is the neighbours' affair too.
+            var piece = ExponentialRungeKutta4<T>.For(rates.Bus.SettlingPerS(states.X6), lengthS);
+            piece.Step(ref rates, ref states);
+            rough = T.Or(rough, Rough(begun.X6, states, piece.Roughness));
             var crosses = T.And(ChopperWouldSwitch(), T.Not(rough));
             var resistorNowS = resistorS;
             if (T.Any(crosses))
             {
-                lengthS = T.Choose(crosses, StepToLevel(begun, lengthS, crosses), lengthS);
+                lengthS = T.Choose(crosses, StepToLevel(begun, lengthS, piece.SlopePerS, crosses), lengthS);
                 chopperOn = T.Choose(crosses, T.Not(chopperOn), chopperOn);
                 LoadBus();
             }
@@ -258,28 +260,26 @@ internal sealed class DrivePlant<T> : IDrivePlant<T>
     }
 
     // The bus is all but straight: the parabola through begin, slope at begin and end tells when it crosses, and a secant from there takes up what is left.
-    private T StepToLevel(in SixStates<T> begun, T lengthS, T crosses)
+    private T StepToLevel(in SixStates<T> begun, T lengthS, T slope, T crosses)
     {
         var levelV = T.Choose(chopperOn, T.Of(figures.ChopperOffV), T.Of(figures.ChopperOnV));
         var mean = (states.X6 - begun.X6) / lengthS;
-        var bend = (mean - stepper.SlopePerS) / lengthS;
+        var bend = (mean - slope) / lengthS;
         var untilS = (levelV - begun.X6) / mean;
-        untilS = (levelV - begun.X6) / (stepper.SlopePerS + (untilS * bend));
-        untilS = (levelV - begun.X6) / (stepper.SlopePerS + (untilS * bend));
-        var piece = default(ExponentialRungeKutta4<T>);
+        untilS = (levelV - begun.X6) / (slope + (untilS * bend));
+        untilS = (levelV - begun.X6) / (slope + (untilS * bend));
         for (var trial = 0; ; trial++)
         {
             untilS = T.Choose(crosses, LaneSet.Clamp(untilS, default, lengthS), default);
             var alone = begun;
-            piece.Follow(rates.Bus.SettlingPerS(begun.X6), untilS);
-            piece.Step(ref rates, ref alone);
+            ExponentialRungeKutta4<T>.For(rates.Bus.SettlingPerS(begun.X6), untilS).Step(ref rates, ref alone);
             if (trial == 1)
             {
                 states = SixStates<T>.Choose(crosses, alone, states);
                 return untilS;
             }
 
-            untilS += (levelV - alone.X6) / (stepper.SlopePerS + (2.0 * (untilS * bend)));
+            untilS += (levelV - alone.X6) / (slope + (2.0 * (untilS * bend)));
         }
     }
 
