@@ -32,19 +32,40 @@ public sealed record SkipBand(ElectricalFrequency Centre, ElectricalFrequency Wi
         ];
     }
 
-    /// <summary>The frequency to stay at instead of one asked for, both without sign: the edge of a band from which the motor comes.</summary>
+    /// <summary>The frequency to stay at instead of one asked for, both without sign: the edge of a band from which the motor comes, or of bands that overlap.</summary>
     internal static double Outside(IReadOnlyList<SkipBand> bands, double askedHz, double presentHz, double lowestHz, double highestHz)
     {
-        for (var i = 0; i < bands.Count; i++)
+        var (low, high) = Around(bands, askedHz);
+        if (low >= high)
         {
-            var (low, high) = (bands[i].LowHz, bands[i].HighHz);
-            if (askedHz > low && askedHz < high)
+            return askedHz;
+        }
+
+        var above = (presentHz >= high || low < lowestHz) && high <= highestHz;
+        return Math.Clamp(above ? high : low, lowestHz, highestHz);
+    }
+
+    /// <summary>Whether the bands leave no frequency between two.</summary>
+    internal static bool CoverAll(IReadOnlyList<SkipBand> bands, double lowestHz, double highestHz) =>
+        Around(bands, lowestHz) is var (low, high) && low < lowestHz && high > highestHz;
+
+    /// <summary>The bands that hold a frequency, with those that overlap them; empty where none does.</summary>
+    private static (double LowHz, double HighHz) Around(IReadOnlyList<SkipBand> bands, double hertz)
+    {
+        var (low, high) = (hertz, hertz);
+        for (var again = true; again;)
+        {
+            again = false;
+            for (var i = 0; i < bands.Count; i++)
             {
-                var above = (presentHz >= high || low < lowestHz) && high <= highestHz;
-                return Math.Clamp(above ? high : low, lowestHz, highestHz);
+                var (bandLow, bandHigh) = (bands[i].LowHz, bands[i].HighHz);
+                if (bandLow < high && bandHigh > low && (bandLow < low || bandHigh > high))
+                {
+                    (low, high, again) = (Math.Min(low, bandLow), Math.Max(high, bandHigh), true);
+                }
             }
         }
 
-        return askedHz;
+        return (low, high);
     }
 }

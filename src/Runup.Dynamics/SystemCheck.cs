@@ -11,6 +11,9 @@ public static class SystemCheck
     // Rates of currents and shaft beyond this, in 1/s, are no motor's: some 300 is usual, and the steps of the simulation follow up to here.
     private const double FastestRate = 10_000;
 
+    // How long the bus must hold nominal power; buses that are built do so for some milliseconds, small ones of film capacitors for half of one.
+    private const double LeastStoreS = 1e-4;
+
     /// <summary>Everything that prevents a simulation; empty where nothing does.</summary>
     public static IReadOnlyList<SystemProblem> Of(DriveSystem system, ControlSettings settings)
     {
@@ -91,6 +94,11 @@ public static class SystemCheck
             problems.AddRange(DetailProblems(detail));
         }
 
+        if (problems.Count == 0 && StoreS(system) < LeastStoreS)
+        {
+            problems.Add(new("DC bus capacitance", $"is too small: nominal power would empty the bus in {1e6 * StoreS(system):g3} µs, and the control looks once in a millisecond."));
+        }
+
         if (drive.SupplyPhases is not (1 or 3))
         {
             problems.Add(new("supply phases", $"{drive.SupplyPhases} are given; a rectifier has 1 or 3."));
@@ -108,6 +116,9 @@ public static class SystemCheck
 
         return problems;
     }
+
+    private static double StoreS(DriveSystem system) =>
+        0.5 * system.Drive.BusCapacitance.Farads * 2 * system.SupplyVoltage.Volts * system.SupplyVoltage.Volts / system.Drive.NominalPower.Watts;
 
     private static List<SystemProblem> SettingProblems(ControlSettings settings)
     {
@@ -137,6 +148,11 @@ public static class SystemCheck
         if (settings.MinimumFrequency.Hertz > settings.MaximumFrequency.Hertz)
         {
             problems.Add(new("minimum-frequency", "lies above maximum-frequency; one of them must change."));
+        }
+
+        if (SkipBand.CoverAll(settings.SkipBands, settings.MinimumFrequency.Hertz, settings.MaximumFrequency.Hertz))
+        {
+            problems.Add(new("skip-frequency", $"the bands leave no frequency between {settings.MinimumFrequency.Hertz:g4} and {settings.MaximumFrequency.Hertz:g4} Hz; narrower or fewer ones would do."));
         }
 
         return problems;

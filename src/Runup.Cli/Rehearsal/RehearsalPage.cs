@@ -64,6 +64,12 @@ internal static class RehearsalPage
             yield return $"The simulation broke down {breakdown} The figures above and the trace go so far.";
         }
 
+        if (result is { TimeToSpeedS: null, Tripped: null, Breakdown: null })
+        {
+            var trace = result.Trace;
+            yield return $"It never came to speed and nothing tripped: in {Text(trace.TimeS[^1])} s it got to {Hertz(Math.Round(trace.FrequencyHz.Max(), 1))} and {Text(trace.SpeedRpm.Max())} rpm.";
+        }
+
         if (!string.Equals(reached, Hertz(job), StringComparison.Ordinal))
         {
             yield return $"The drive stays at {reached}, not at the {Hertz(job)} asked for: a skipped band or the maximum frequency of the settings keeps it there.";
