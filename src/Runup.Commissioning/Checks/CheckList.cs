@@ -21,10 +21,10 @@ public static class CheckList
     public static IReadOnlyList<Check> OfJob { get; } =
     [
         .. OfPlate,
-        new DriveVoltage(), new SinglePhaseInput(), new DriveCurrent(), new SizeByPower(), new Overload(), new Ambient(), new Altitude(), new Switching(), new ShortCircuitRating(),
+        new DriveVoltage(), new BusLevels(), new SinglePhaseInput(), new DriveCurrent(), new SizeByPower(), new Overload(), new Ambient(), new Altitude(), new Switching(), new ShortCircuitRating(),
         new Breakaway(), new TorqueRange(), new RunUp(), new Stop(), new BrakingNeeded(), new ResistorFits(), new RmsTorque(), new LowSpeedCooling(),
         new Overspeed(), new CriticalSpeed(), new Overhauling(), new Hoist(),
-        new FieldWeakening(), new EightySevenHertz(), new Boost(), new OverloadClass(), new Duty(), new ExplosiveAtmosphere(), new ResidualCurrent(),
+        new FieldWeakening(), new EightySevenHertz(), new Boost(), new OverloadClass(), new StatedInertia(), new Duty(), new ExplosiveAtmosphere(), new ResidualCurrent(),
         new Restart(), new BusLoss(), new RunSource(), new Direction(), new AnalogueScaling(), new SeveralMotors(),
     ];
 

@@ -8,6 +8,10 @@ namespace Runup.Commissioning.Checks;
 [Source("common-practice", "inertia of usual rotors by output and poles")]
 internal static class RotorInertia
 {
+    /// <summary>What rotors of its output and poles have, as <see cref="Assumed"/> takes it.</summary>
+    internal static Inertia Usual(Nameplate plate) =>
+        Inertia.FromKilogramSquareMetres(0.0038 * Math.Pow(plate.Output.Watts / 1000, 1.2) * Math.Pow(plate.Poles.Poles / 4.0, 1.5));
+
     /// <summary>J = 0.0038 kg·m² · (P/kW)^1.2 · (p/4)^1.5, P output, p poles: the middle of what cage motors of 0.37 kW to 200 kW have, within a factor of two; common practice, no source.</summary>
     internal static Inertia Assumed(Nameplate? plate, List<Assumption> assumptions)
     {
@@ -17,8 +21,8 @@ internal static class RotorInertia
             return default;
         }
 
-        var inertia = 0.0038 * Math.Pow(plate.Output.Watts / 1000, 1.2) * Math.Pow(plate.Poles.Poles / 4.0, 1.5);
-        assumptions.Add(new("motor inertia (usual for output and poles, within a factor of two)", $"{Said.Number(inertia)} kg·m²", Assumption.CommonPractice, false));
-        return Inertia.FromKilogramSquareMetres(inertia);
+        var inertia = Usual(plate);
+        assumptions.Add(new("motor inertia (usual for output and poles, within a factor of two)", $"{Said.Number(inertia.KilogramSquareMetres)} kg·m²", Assumption.CommonPractice, false));
+        return inertia;
     }
 }

@@ -6,12 +6,17 @@ internal sealed class DriveVoltage() : Check("drive.voltage", Stage.Entry)
     // Makers' ranges are of nominal voltages; a supply swings by some 10 % about its own (IEC 60038).
     private const double Swing = 0.1;
 
+    /// <summary>Whether this supply is none for this size.</summary>
+    internal static bool IsOutside(JobContext context) =>
+        context.Job.Supply.Voltage.Value.Volts is var supply
+        && (supply < context.Rating.SupplyVoltage.Low.Volts * (1 - Swing) || supply > context.Rating.SupplyVoltage.High.Volts * (1 + Swing));
+
     /// <inheritdoc/>
     public override CheckResult Judge(JobContext context)
     {
         var supply = context.Job.Supply.Voltage.Value.Volts;
         var (low, high) = (context.Rating.SupplyVoltage.Low.Volts, context.Rating.SupplyVoltage.High.Volts);
-        if (supply >= low * (1 - Swing) && supply <= high * (1 + Swing))
+        if (!IsOutside(context))
         {
             return Fine($"{Said.Number(supply)} V within {Said.Number(low)} V to {Said.Number(high)} V");
         }
