@@ -227,11 +227,14 @@ public sealed class DriveSimulation
         }
     }
 
+    /// <summary>Whether an auto-tune may begin: at standstill, with the drive ready and no run order.</summary>
+    public bool MayTune => !IsTuning && !Order.Run && control.Of(0).State == DriveState.Stopped && Standstill.At(Readings.SpeedRpm, system.Motor);
+
     /// <summary>Begins an auto-tune; it takes some twenty seconds, and a rotating one its ramps besides.</summary>
     /// <exception cref="InvalidOperationException">The drive is not ready, a run is ordered, or the shaft turns.</exception>
     public void BeginTune(AutoTune kind)
     {
-        if (IsTuning || Order.Run || control.Of(0).State != DriveState.Stopped || !Standstill.At(Readings.SpeedRpm, system.Motor))
+        if (!MayTune)
         {
             throw new InvalidOperationException("An auto-tune begins only at standstill, with the drive ready and no run order.");
         }

@@ -16,7 +16,7 @@ namespace Runup.SimulatedDrive;
 /// It is as rude as real ones: control words are ignored without a word while commands come from elsewhere, what was not
 /// stored is lost at power-off, and any valid frame restarts its bus time-out.
 /// </remarks>
-public sealed class VirtualDrive : IModbusDevice
+public sealed partial class VirtualDrive : IModbusDevice
 {
     private static readonly TimeSpan TickTime = TimeSpan.FromMilliseconds(1);
 
@@ -168,6 +168,21 @@ public sealed class VirtualDrive : IModbusDevice
         }
     }
 
+    /// <summary>The same, by a person who first looks whether the shaft stands and the output is off.</summary>
+    public PanelAnswer CoupleAtRest(Engineering.Loads.DrivenMachine machine)
+    {
+        lock (gate)
+        {
+            if (!simulation.MayTune)
+            {
+                return new PanelAnswer.Ignored("the shaft turns, or the drive is not ready and stopped");
+            }
+
+            simulation.Couple(machine);
+            return new PanelAnswer.Followed();
+        }
+    }
+
     /// <summary>A person resets a trip at the drive's panel.</summary>
     public void ResetAtPanel()
     {
@@ -191,7 +206,7 @@ public sealed class VirtualDrive : IModbusDevice
 
             runsAtPanel = true;
             state = PowerState.OperationEnabled;
-            simulation.Order = new DriveOrder(true, rotation == Rotation.Reverse ? -frequency.Hertz : frequency.Hertz, StopKind.ByMethod);
+            Tell(new DriveOrder(true, rotation == Rotation.Reverse ? -frequency.Hertz : frequency.Hertz, StopKind.ByMethod));
             return new PanelAnswer.Followed();
         }
     }
@@ -206,7 +221,7 @@ public sealed class VirtualDrive : IModbusDevice
                 return new PanelAnswer.Ignored("it does not run from its panel");
             }
 
-            simulation.Order = new DriveOrder(false, 0, StopKind.ByMethod);
+            Tell(new DriveOrder(false, 0, StopKind.ByMethod));
             return new PanelAnswer.Followed();
         }
     }
@@ -421,6 +436,7 @@ public sealed class VirtualDrive : IModbusDevice
         }
 
         simulation.Apply(control);
+        Tell(simulation.Order);
         watch.TimeOut = TimeSpan.FromSeconds(memory.Settings.Number(Setting.BusTimeout) ?? 0);
         return true;
     }
@@ -441,6 +457,7 @@ public sealed class VirtualDrive : IModbusDevice
         {
             PowerState.Fault or PowerState.FaultReactionActive => "it is tripped",
             PowerState.NotReadyToSwitchOn => "it is starting up",
+            _ when simulation.IsTuning => "it is measuring its motor",
             _ when rotation == Rotation.Reverse && string.Equals(memory.Settings.Choice(Setting.PermittedDirection), "forward", StringComparison.Ordinal) => "only forward is permitted",
             _ => null,
         };
@@ -451,7 +468,7 @@ public sealed class VirtualDrive : IModbusDevice
         if (runsAtPanel)
         {
             runsAtPanel = false;
-            simulation.Order = default;
+            Tell(default);
         }
     }
 
@@ -490,7 +507,7 @@ public sealed class VirtualDrive : IModbusDevice
         {
             var forwardOnly = string.Equals(memory.Settings.Choice(Setting.PermittedDirection), "forward", StringComparison.Ordinal);
             var hertz = asked.Rotation == Rotation.Reverse ? (forwardOnly ? 0 : -asked.Frequency.Hertz) : asked.Frequency.Hertz;
-            simulation.Order = new DriveOrder(true, hertz, StopKind.ByMethod);
+            Tell(new DriveOrder(true, hertz, StopKind.ByMethod));
         }
         else
         {
@@ -500,7 +517,7 @@ public sealed class VirtualDrive : IModbusDevice
                 PowerState.SwitchOnDisabled => StopKind.Coast,
                 _ => StopKind.ByMethod,
             };
-            simulation.Order = new DriveOrder(false, 0, stop);
+            Tell(new DriveOrder(false, 0, stop));
         }
     }
 
@@ -513,6 +530,7 @@ public sealed class VirtualDrive : IModbusDevice
         }
 
         simulation.Tick();
+        TakeTuned();
         var reading = simulation.Readings;
         if (reading.State == DriveState.Unpowered && state != PowerState.NotReadyToSwitchOn)
         {
@@ -557,7 +575,7 @@ public sealed class VirtualDrive : IModbusDevice
             case "ramp":
                 state = PowerState.QuickStopActive;
                 word = ControlWord.QuickStop;
-                simulation.Order = new DriveOrder(false, 0, StopKind.Ramp);
+                Tell(new DriveOrder(false, 0, StopKind.Ramp));
                 break;
             default:
                 break;
@@ -591,5 +609,5 @@ public sealed class VirtualDrive : IModbusDevice
         return shown;
     }
 
-    private ControlSettings Control() => ControlSettings.From(memory.Settings, size.Rating);
+    private ControlSettings Control() => ControlSettings.From(memory.Settings, size.Rating) with { Tuned = tuned };
 }

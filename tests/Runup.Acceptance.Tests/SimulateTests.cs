@@ -56,6 +56,14 @@ public sealed class SimulateTests
             (await Typed(process, "supply off SWP-101")).ShouldBe("the supply is gone");
             (await Typed(process, "supply on SWP-101")).ShouldBe("the supply is there, with all its phases");
             (await Typed(process, "supply sideways SWP-101")).ShouldContain("supply off, supply on or supply two-phases would do");
+            (await Typed(process, "input 4 on AB-201")).ShouldStartWith("nothing happens: its input 4 is for nothing");
+            (await Typed(process, "input four on AB-201")).ShouldContain("input 3 on would do");
+            (await Typed(process, "uncouple AB-201")).ShouldBe("the motor turns alone");
+            (await Typed(process, "couple AB-201")).ShouldBe("the machine is on the motor's shaft");
+            (await Typed(process, "tuned AB-201")).ShouldBe("it has not measured its motor");
+            (await Typed(process, "tune AB-201")).ShouldStartWith("it measures its motor, which stays at rest");
+            (await Typed(process, "tune turning AB-201")).ShouldBe("nothing happens: it is measuring its motor already");
+            (await Typed(process, "tuned AB-201")).ShouldBe("it is still measuring");
         }
         finally
         {

@@ -14,6 +14,9 @@ internal sealed class TypedLines(IReadOnlyList<ServedDrive> served)
         "reset                  a trip is reset at the panel",
         "run 25 Hz [reverse]    started at the panel, or to another frequency; only while the drive takes its commands there",
         "stop                   stopped at the panel",
+        "input 3 on             voltage on a terminal, for the second ramps, a reset or a trip from outside; input 3 off takes it away",
+        "uncouple               the machine is taken off the motor's shaft; couple puts it back; at standstill",
+        "tune [turning]         the drive measures its motor, at rest or turning without load; tuned tells what it found",
         "supply off             the supply goes, and the drive lives on what its DC bus holds; supply on brings it back",
         "supply two-phases      one phase of the supply is missing",
         "fault open U           phase U to the motor is interrupted; V and W likewise",
@@ -60,15 +63,19 @@ internal sealed class TypedLines(IReadOnlyList<ServedDrive> served)
         var (drive, rest) = Named(words[1..]);
         return (words[0], drive, rest) switch
         {
-            ("power-cycle" or "reset" or "run" or "stop" or "supply" or "fault", null, _) => $"of which drive? One of these tags would do: {string.Join(", ", served.Select(s => s.Job.Job.Tag))}",
+            ("power-cycle" or "reset" or "run" or "stop" or "supply" or "fault" or "input" or "couple" or "uncouple" or "tune" or "tuned", null, _) => $"of which drive? One of these tags would do: {string.Join(", ", served.Select(s => s.Job.Job.Tag))}",
             ("power-cycle", { } host, []) => await OffAndOn(host),
             ("reset", { } host, []) => Reset(host),
             ("stop", { } host, []) => Said(host.Drive.StopAtPanel(), "stopping"),
+            ("input", { } host, [var number, "on" or "off"]) => AtTheDrive.Input(host.Drive, number, rest[1] is "on"),
+            ("couple" or "uncouple", { } host, []) => AtTheDrive.Couple(served.First(s => s.Host == host), words[0] is "couple"),
+            ("tune", { } host, [] or ["turning"]) => AtTheDrive.Tune(host.Drive, rest is [] ? Dynamics.AutoTune.Stationary : Dynamics.AutoTune.Rotating),
+            ("tuned", { } host, []) => AtTheDrive.Tuned(served.First(s => s.Host == host)),
             ("supply", { } host, [var how]) => Supply(host, how),
             ("fault", { } host, var what) => Fault(host, what),
             ("run", { } host, [.. var frequency, "reverse"]) => Run(host, frequency, Rotation.Reverse),
             ("run", { } host, var frequency) => Run(host, frequency, Rotation.Forward),
-            _ => $"'{line}' is not known; power-cycle, reset, run 25 Hz, stop, supply off, fault open U or end would do{(served.Count > 1 ? ", with a tag, such as power-cycle " + served[0].Job.Job.Tag : "")}",
+            _ => $"'{line}' is not known; power-cycle, reset, run 25 Hz, stop, input 3 on, uncouple, tune, supply off, fault open U or end would do{(served.Count > 1 ? ", with a tag, such as power-cycle " + served[0].Job.Job.Tag : "")}",
         };
     }
 
@@ -137,7 +144,7 @@ internal sealed class TypedLines(IReadOnlyList<ServedDrive> served)
         _ => throw new InvalidOperationException("A reading is a value or a problem."),
     };
 
-    private static string Said(PanelAnswer answer, string done) => answer switch
+    internal static string Said(PanelAnswer answer, string done) => answer switch
     {
         PanelAnswer.Followed => done,
         PanelAnswer.Ignored ignored => $"nothing happens: {ignored.Why}",
