@@ -17,11 +17,16 @@ internal static class EnsemblePage
             [new(""), new("low", Digits: true), new("middle", Digits: true), new("high", Digits: true), new(""), new("")],
             [
                 Row($"from 0 to {reached}", ensemble, m => m.TimeToSpeedS, "s"),
-                Row("from there to standstill", ensemble, m => m.TimeToStopS, "s"),
+                Row("from there to standstill", ensemble, StopOfStarted, "s"),
                 Row("highest current", ensemble, m => m.PeakCurrentA, "A"),
                 Row("highest DC bus", ensemble, m => m.PeakDcBusV, "V"),
             ]);
         page.Line($"5 of 100 motors lie below low, 5 above high.{(rehearsed.Seed == MotorEnsemble.DefaultSeed ? "" : $" Drawn with --seed {rehearsed.Seed}.")}");
+        if (ensemble.Members.Count(m => m.TimeToSpeedS is null && m.Tripped is null && !m.RanAway) is > 0 and var late)
+        {
+            page.Line($"{late} of them had not come to speed when the stop was ordered: the current limit holds them, the load is too much for them, or a brake stays closed.");
+        }
+
         var trips = Trips(ensemble);
         page.Line(trips.Count == 0
             ? "None of them trips."
@@ -61,8 +66,11 @@ internal static class EnsemblePage
         Figure(json, "peak_current_A", ensemble.BandOf(m => m.PeakCurrentA));
         Figure(json, "peak_dc_bus_V", ensemble.BandOf(m => m.PeakDcBusV));
         Figure(json, "time_to_speed_s", ensemble.BandOf(m => m.TimeToSpeedS));
-        Figure(json, "time_to_stop_s", ensemble.BandOf(m => m.TimeToStopS));
+        Figure(json, "time_to_stop_s", ensemble.BandOf(StopOfStarted));
     }
+
+    // A motor that never turned stands at once, which says nothing of a stop.
+    private static double? StopOfStarted(MemberResult member) => member.TimeToSpeedS is null ? null : member.TimeToStopS;
 
     private static List<(TripCause Cause, int Count)> Trips(EnsembleResult ensemble) =>
         [.. ensemble.Members.Where(m => m.Tripped is not null).GroupBy(m => m.Tripped!.Value).Select(g => (g.Key, g.Count())).OrderByDescending(t => t.Item2)];
@@ -71,7 +79,7 @@ internal static class EnsemblePage
     {
         var without = ensemble.Members.Count(m => figure(m) is null);
         return ensemble.BandOf(figure) is { } band
-            ? [what, RehearsalPage.Text(band.P05), RehearsalPage.Text(band.P50), RehearsalPage.Text(band.P95), unit, without == 0 ? "" : $"{without} did not"]
+            ? [what, RehearsalPage.Text(band.P05), RehearsalPage.Text(band.P50), RehearsalPage.Text(band.P95), unit, without == 0 ? "" : $"{without} of {ensemble.Members.Count} did not"]
             : [what, "", "not reached", "", unit, ""];
     }
 

@@ -36,7 +36,7 @@ internal sealed class RehearseCommand : Command<RehearseCommand.Settings>
 
         if (settings.Plot is { } plot)
         {
-            File.WriteAllText(plot, RehearsalPlot.Svg(result, ensemble?.Result, job));
+            File.WriteAllText(plot, RehearsalPlot.Svg(result, ensemble?.Result, job, JobRehearsal.Control(job.Context, plan, job.Profile, job.Size)));
         }
 
         if (settings.Json)

@@ -6,6 +6,9 @@ public sealed record Plot
     /// <summary>What is shown, in a few words; read out where the picture can't be seen.</summary>
     public required string Title { get; init; }
 
+    /// <summary>The same above the picture, for one that goes about by itself; null where a page says it.</summary>
+    public string? Heading { get; init; }
+
     /// <summary>The horizontal axis.</summary>
     public required PlotAxis Across { get; init; }
 

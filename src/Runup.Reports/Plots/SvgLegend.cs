@@ -8,6 +8,7 @@ namespace Runup.Reports.Plots;
 internal static class SvgLegend
 {
     private const double Row = 20;
+    private const double HeadingRow = 26;
     private const double Sample = 34;
 
     // Wide enough for any usual face at 13: names never run into one another, at worst they stand a little apart.
@@ -16,7 +17,12 @@ internal static class SvgLegend
     public static (string Svg, double Height) Write(Plot plot, double left, double right)
     {
         var svg = new StringBuilder();
-        var (x, y) = (left, 13.0);
+        var (x, y) = (left, plot.Heading is null ? 13.0 : 13.0 + HeadingRow);
+        if (plot.Heading is { } heading)
+        {
+            svg.Append(CultureInfo.InvariantCulture, $"""<text x="{left:0.#}" y="17" font-weight="bold">{Escape.Text(heading)}</text>""");
+        }
+
         foreach (var (name, sample) in Entries(plot))
         {
             var width = Sample + 8 + (name.Length * LetterWidth) + 18;
