@@ -70,6 +70,11 @@ internal static class RehearsalPage
             yield return $"It never came to speed and nothing tripped: in {Text(trace.TimeS[^1])} s it got to {Hertz(Math.Round(trace.FrequencyHz.Max(), 1))} and {Text(trace.SpeedRpm.Max())} rpm.";
         }
 
+        if (result is { TimeToSpeedS: not null, TimeToStopS: null, Tripped: null, Breakdown: null } && result.Orders.LastOrDefault(o => !o.Order.Run) is { AtS: > 0 } stop)
+        {
+            yield return $"It had not come to rest {Text(result.Trace.TimeS[^1] - stop.AtS)} s after the stop was ordered: {Text(Math.Abs(result.Trace.SpeedRpm[^1]))} rpm were left.";
+        }
+
         if (!string.Equals(reached, Hertz(job), StringComparison.Ordinal))
         {
             yield return $"The drive stays at {reached}, not at the {Hertz(job)} asked for: a skipped band or the maximum frequency of the settings keeps it there.";
