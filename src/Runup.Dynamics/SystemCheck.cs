@@ -140,6 +140,7 @@ public static class SystemCheck
         ];
         problems.AddRange(settings.SecondAcceleration is { } second ? Positive("second-acceleration-time", second.Seconds) : []);
         problems.AddRange(settings.SecondDeceleration is { } other ? Positive("second-deceleration-time", other.Seconds) : []);
+        problems.AddRange(Positive("encoder-pulses", settings.Encoder?.PulsesPerTurn ?? 1));
         if (settings.SCurve.Seconds < 0)
         {
             problems.Add(new("s-curve", $"is {settings.SCurve.Seconds:g4} s; zero or more would do."));

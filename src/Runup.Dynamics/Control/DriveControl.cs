@@ -156,7 +156,7 @@ internal sealed class DriveControl<T>
         vector?.Applied(along, across, measured.BusV);
         (lastAlong, lastAcross) = (along, across);
         return new PlantCommand<T>(
-            sequencers.On, along, across, swing.Works ? FrequencyHz + Swing() : FrequencyHz, figures.Settings.BrakingChopper, brake.Open, sequencers.Supply);
+            sequencers.On, along, across, OutputHz(), figures.Settings.BrakingChopper, brake.Open, sequencers.Supply);
     }
 
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
@@ -296,6 +296,13 @@ internal sealed class DriveControl<T>
         var size = T.Max(T.Abs(ramp.FrequencyHz) + (T.Abs(direction) * slip.AddedHz), default);
         FrequencyHz = T.Choose(sequencers.ByCurve, direction * size, FrequencyHz);
         return limiter.Limit(curve.At(ramp.FrequencyHz), measured);
+    }
+
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    private T OutputHz()
+    {
+        var hertz = swing.Works ? FrequencyHz + Swing() : FrequencyHz;
+        return rideThrough.Watches ? hertz + rideThrough.TurnHz : hertz;
     }
 
     // Beside the frequency that is shown and that levels are held against. What holds the bus needs the frequency for itself.

@@ -120,6 +120,10 @@ public sealed class EncoderTests
     }
 
     [Fact]
+    public void An_encoder_without_pulses_is_refused() =>
+        SystemCheck.Of(PumpSet, WithEncoder with { Encoder = WithEncoder.Encoder! with { PulsesPerTurn = 0 } }).ShouldHaveSingleItem().ToString().ShouldContain("encoder-pulses");
+
+    [Fact]
     public void It_turns_round_through_zero_under_a_pulling_load()
     {
         var drive = new DriveSimulation(Pulling(30) with { BrakingResistor = Resistance.FromOhms(40) }, WithEncoder with { ReversePermitted = true, BrakingChopper = true }) { Order = Forward(20) };
