@@ -49,7 +49,11 @@ internal sealed class RideThrough<T>
     internal T Active { get; private set; }
 
     /// <summary>It is on, and knows the bus of a drive that is ready.</summary>
-    internal bool Watches => figures.Settings.UndervoltageRideThrough && levelV > 0;
+    internal bool Watches
+    {
+        [MethodImpl(MethodImplOptions.AggressiveInlining)]
+        get => levelV > 0;
+    }
 
     internal void Reset(T where)
     {

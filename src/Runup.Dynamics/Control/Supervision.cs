@@ -69,7 +69,12 @@ internal sealed class Supervision<T>
             any = T.Or(any, T.Less(T.Of(ResistorTrip), resistor));
         }
 
-        return T.Or(any, T.Or(HotWinding(measured), T.Less(T.Of(HeatSinkC), measured.HeatSinkC)));
+        if (protection.MotorSensor)
+        {
+            any = T.Or(any, HotWinding(measured));
+        }
+
+        return T.Or(any, T.Less(T.Of(HeatSinkC), measured.HeatSinkC));
     }
 
     /// <summary>What is to trip in one lane.</summary>

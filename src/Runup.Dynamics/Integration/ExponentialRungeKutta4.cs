@@ -20,6 +20,9 @@ internal struct ExponentialRungeKutta4<T>
 
     private T ratePerS;
     private T lengthS;
+    private T halfS;
+    private T thirdS;
+    private T sixthS;
     private T whole;
     private T halved;
     private T half;
@@ -61,6 +64,7 @@ internal struct ExponentialRungeKutta4<T>
         var third = stepS * (decay.Phi2 - (2.0 * decay.Phi3));
         ratePerS = T.Choose(where, settlingPerS, ratePerS);
         lengthS = T.Choose(where, stepS, lengthS);
+        (halfS, thirdS, sixthS) = (0.5 * lengthS, (1.0 / 3) * lengthS, (1.0 / 6) * lengthS);
         whole = T.Choose(where, decay.Exponential, whole);
         halved = T.Choose(where, decay.HalfExponential, halved);
         half = T.Choose(where, 0.5 * (stepS * decay.HalfPhi1), half);
@@ -82,11 +86,11 @@ internal struct ExponentialRungeKutta4<T>
         T v = x6, n1 = default, n2 = default, a = default, middle = default;
         for (var stage = 0; stage < 4; stage++)
         {
-            var ahead = T.Of(stage == 0 ? 0 : stage == 3 ? 1 : 0.5) * lengthS;
+            var ahead = stage == 0 ? default : stage == 3 ? lengthS : halfS;
             rates.At(
                 M(ahead, k1, x1), M(ahead, k2, x2), M(ahead, k3, x3), M(ahead, k4, x4), M(ahead, k5, x5), v,
                 out k1, out k2, out k3, out k4, out k5, out var n);
-            var weight = T.Of(stage is 0 or 3 ? 1.0 / 6 : 1.0 / 3) * lengthS;
+            var weight = stage is 0 or 3 ? sixthS : thirdS;
             (y1, y2, y3) = (M(weight, k1, y1), M(weight, k2, y2), M(weight, k3, y3));
             (y4, y5) = (M(weight, k4, y4), M(weight, k5, y5));
             if (stage == 0)
