@@ -167,7 +167,7 @@ internal sealed class DriveControl<T>
         var overvoltageNow = T.Not(T.Less(measured.LargestBusV, T.Of(figures.OvervoltageTripV)));
         var whileOn = T.Or(
             T.Or(T.Not(T.Less(measured.LargestCurrentA, T.Of(figures.OvercurrentA))), T.Less(measured.BusV, T.Of(figures.UndervoltageTripV))),
-            T.Or(T.Not(T.Less(motorThermal.PartOfTrip, T.Of(1))), driveOverload.Exceeded));
+            T.Or(motorThermal.Exceeded, driveOverload.Exceeded));
         var supervised = supervision.Sample(measured, FrequencyHz, sequencers.Running, T.And(CurrentLimitActive, brake.Open), AtTarget);
         WatchSpeed(measured);
         whileOn = T.Or(whileOn, supervised);
@@ -183,7 +183,7 @@ internal sealed class DriveControl<T>
                 : Of(lane).Output == OutputMode.Off ? TripCause.None
                 : measured.LargestCurrentA[lane] >= figures.OvercurrentA ? TripCause.Overcurrent
                 : measured.BusV[lane] < figures.UndervoltageTripV ? TripCause.Undervoltage
-                : motorThermal.PartOfTrip[lane] >= 1 ? TripCause.MotorOverload
+                : motorThermal.Exceeded.IsSet(lane) ? TripCause.MotorOverload
                 : driveOverload.Exceeded.IsSet(lane) ? TripCause.DriveOverload
                 : overspeed.Exceeded.IsSet(lane) ? TripCause.Overspeed
                 : supervision.Cause(measured, lane));

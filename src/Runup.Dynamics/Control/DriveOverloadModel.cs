@@ -16,18 +16,9 @@ internal sealed class DriveOverloadModel<T>
     // A rating without overload still bears the ripple of a moment, in s.
     private const double LeastBudgetS = 0.05;
 
-    private readonly double[] perContinuousA;
-    private readonly double[] budget;
-    private readonly double[] recoveryPerS;
-    private readonly T[] spent;
+    private readonly Cycle[] cycles;
 
-    internal DriveOverloadModel(DriveRating drive)
-    {
-        perContinuousA = [.. drive.Overloads.Select(o => 1 / o.Current.Amperes)];
-        budget = [.. drive.Overloads.Select(o => Math.Max(((o.Overload.Ratio * o.Overload.Ratio) - 1) * o.For.Seconds, LeastBudgetS))];
-        recoveryPerS = [.. drive.Overloads.Select((o, i) => budget[i] / Math.Max(o.Every.Seconds - o.For.Seconds, 1))];
-        spent = new T[budget.Length];
-    }
+    internal DriveOverloadModel(DriveRating drive) => cycles = [.. drive.Overloads.Select(Of)];
 
     /// <summary>Set where all budgets are spent.</summary>
     internal T Exceeded { get; private set; }
@@ -36,15 +27,29 @@ internal sealed class DriveOverloadModel<T>
     internal void Sample(T currentA)
     {
         var all = LaneSet.Every<T>();
-        for (var i = 0; i < spent.Length; i++)
+        foreach (ref var cycle in cycles.AsSpan())
         {
-            var ratio = perContinuousA[i] * currentA;
-            var rate = T.Choose(T.Less(T.Of(1), ratio), (ratio * ratio) - T.Of(1), T.Of(-recoveryPerS[i]));
-            var now = LaneSet.Clamp(spent[i] + (ControlFigures.TickS * rate), default, T.Of(budget[i]));
-            spent[i] = now;
-            all = T.And(all, T.Not(T.Less(now, T.Of(budget[i]))));
+            var ratio = cycle.PerContinuousA * currentA;
+            var rate = T.Choose(T.Less(T.Of(1), ratio), (ratio * ratio) - T.Of(1), T.Of(-cycle.RecoveryPerS));
+            var spent = LaneSet.Clamp(cycle.Spent + (ControlFigures.TickS * rate), default, T.Of(cycle.Budget));
+            cycle.Spent = spent;
+            all = T.And(all, T.Not(T.Less(spent, T.Of(cycle.Budget))));
         }
 
         Exceeded = all;
+    }
+
+    private static Cycle Of(OverloadCycle rated)
+    {
+        var budget = Math.Max(((rated.Overload.Ratio * rated.Overload.Ratio) - 1) * rated.For.Seconds, LeastBudgetS);
+        return new Cycle { PerContinuousA = 1 / rated.Current.Amperes, Budget = budget, RecoveryPerS = budget / Math.Max(rated.Every.Seconds - rated.For.Seconds, 1) };
+    }
+
+    private struct Cycle
+    {
+        internal double PerContinuousA;
+        internal double Budget;
+        internal double RecoveryPerS;
+        internal T Spent;
     }
 }

@@ -27,6 +27,13 @@ internal sealed class MotorThermalModel<T>
     /// <summary>Thermal state, 1 trips.</summary>
     internal T PartOfTrip => (1 / TripLevel) * state;
 
+    /// <summary>Set where it is at the trip level.</summary>
+    internal T Exceeded
+    {
+        [MethodImpl(MethodImplOptions.AggressiveInlining)]
+        get => T.Not(T.Less(state, T.Of(TripLevel)));
+    }
+
     internal void Configure(ControlSettings settings)
     {
         const double Square = ClassMultiple * ClassMultiple;

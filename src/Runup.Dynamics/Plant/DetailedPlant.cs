@@ -241,6 +241,6 @@ internal sealed class DetailedPlant : IDrivePlant<One>
         ResidualA = fields.ResidualA(states);
         reading.ResistorJ = resistorJ;
         reading.ChopperShare = figures.ResistorConductance > 0 ? Math.Min(resistorJ / (tickS * figures.ResistorConductance * Math.Max(states.BusV * states.BusV, 1)), 1) : 0;
-        reading.RippleV = bus.Rectifier.RippleV<One>(states.BusV, figures.BusF, figures.SupplyHz);
+        reading.RippleV = bus.Rectifier.RippleOhm(figures.BusF, figures.SupplyHz) * bus.Rectifier.CurrentA(states.BusV);
     }
 }

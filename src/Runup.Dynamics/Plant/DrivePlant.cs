@@ -42,6 +42,7 @@ internal sealed class DrivePlant<T> : IDrivePlant<T>
     private T resistorS;
     private RectifierMode supply;
     private bool lost;
+    private double rippleOhm;
     private PlantReading<T> reading;
 
     /// <summary>Makes it at rest, its bus charged.</summary>
@@ -386,6 +387,7 @@ internal sealed class DrivePlant<T> : IDrivePlant<T>
         {
             (supply, lost) = (command.Supply, SupplyPhaseLost);
             rates.Bus.Rectifier = (lost ? figures.TwoPhaseRectifier : figures.Rectifier).In(supply);
+            rippleOhm = rates.Bus.Rectifier.RippleOhm(figures.BusF, figures.SupplyHz);
         }
 
         rates.Bus.InverterLossA = T.Choose(rates.Fed, figures.InverterLossWPerA * reading.CurrentA / T.Max(reading.BusV, T.Of(1)), default);
@@ -462,7 +464,7 @@ internal sealed class DrivePlant<T> : IDrivePlant<T>
         reading.OutputV = WhileFed(outputPerBusV * states.X6);
         reading.OutputW = WhileFed(states.X6 * T.MultiplyAdd(rates.BusShareQ, i.QsA, rates.BusShareD * i.DsA));
         reading.TorqueNm = WhileFed(rates.Machine.TorqueNm(i, states.X3, states.X4));
-        reading.RippleV = rates.Bus.Rectifier.RippleV(states.X6, figures.BusF, figures.SupplyHz);
+        reading.RippleV = rippleOhm * rates.Bus.Rectifier.CurrentA(states.X6);
         reading.ChopperShare = figures.ResistorConductance > 0
             ? T.Min(reading.ResistorJ / ((tickS * figures.ResistorConductance) * T.Max(states.X6 * states.X6, T.Of(1))), T.Of(1))
             : default;

@@ -49,6 +49,7 @@ internal readonly struct Rectifier
     private readonly double pulsesA;
     private readonly double perPeakWindowV;
     private readonly double boundaryV;
+    private readonly double slopeS;
     private readonly double perCommutationOhm;
     private readonly double perChargingOhm;
 
@@ -64,6 +65,7 @@ internal readonly struct Rectifier
         pulsesA = pulseA * k;
         perPeakWindowV = perWindow * perPeakV;
         boundaryV = BoundaryRatio * peakV;
+        slopeS = pulsesA * perPeakWindowV;
         var slowestOhm = 1 / (FastestRate * busF);
         perCommutationOhm = 1 / Math.Max(commutationOhm, slowestOhm);
         perChargingOhm = busF / ChargingTimeS;
@@ -112,12 +114,10 @@ internal readonly struct Rectifier
         return low;
     }
 
-    /// <summary>Ripple of the bus, peak to peak, in V: so much of what the mean current would discharge between two pulses.</summary>
+    /// <summary>Ripple of the bus, peak to peak, in V for each ampere of the mean current: so much of what that would discharge between two pulses.</summary>
     /// <remarks>A share of 0.25 of six pulses and 0.7 of two, by ngspice from 1 to 5 % source reactance (data/cases/dynamics): an estimate within a factor of two.</remarks>
-    [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    internal T RippleV<T>(T busV, double busF, double supplyHz)
-        where T : struct, ILanes<T> =>
-        Mode == RectifierMode.Conducting ? ((pulsesInPeriod == 6 ? 0.25 : 0.7) / (pulsesInPeriod * supplyHz * busF)) * CurrentA(busV) : default;
+    internal double RippleOhm(double busF, double supplyHz) =>
+        Mode == RectifierMode.Conducting ? (pulsesInPeriod == 6 ? 0.25 : 0.7) / (pulsesInPeriod * supplyHz * busF) : 0;
 
     /// <summary>Mean current into the bus, in A.</summary>
     internal double CurrentA(double busV) => CurrentA<One>(busV);
@@ -152,7 +152,7 @@ internal readonly struct Rectifier
         var u2 = u * u;
         var u4 = u2 * u2;
         var u8 = u4 * u4;
-        var pulses = (pulseA * k * perWindow * perPeakV) * u * (T.Of(2) + ((3 * a) * u) + ((18 * b) * (u8 * u8)));
+        var pulses = slopeS * u * T.MultiplyAdd(T.Of(18 * b), u8 * u8, T.MultiplyAdd(T.Of(3 * a), u, T.Of(2)));
         return T.Choose(T.Less(T.Of(1), u), T.Of(perCommutationOhm), pulses);
     }
 
