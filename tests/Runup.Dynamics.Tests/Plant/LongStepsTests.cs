@@ -15,6 +15,7 @@ public sealed class LongStepsTests
         { "slip compensation", 0.003 },
         { "one phase", 0.003 },
         { "field weakening", 0.003 },
+        { "chopper", 0.003 },
 
         // A motor without load swings by itself against the field here, which magnifies every difference.
         { "uncoupled", 0.1 },
@@ -27,6 +28,7 @@ public sealed class LongStepsTests
         var (system, settings, hertz) = Named(run);
         var plain = new DriveSimulation(system, settings);
         var fine = new DriveSimulation(system, settings) { ShortStepsOnly = 40 };
+        var chopped = false;
 
         for (var tick = 0; tick < 3000; tick++)
         {
@@ -40,7 +42,10 @@ public sealed class LongStepsTests
             a.OutputCurrentA.ShouldBe(b.OutputCurrentA, 0.03, $"{tick} ms");
             a.TorqueNm.ShouldBe(b.TorqueNm, 0.2, $"{tick} ms");
             a.DcBusV.ShouldBe(b.DcBusV, 0.001 * b.DcBusV, $"{tick} ms");
+            chopped |= a.ChopperOn;
         }
+
+        chopped.ShouldBe(run == "chopper");
 
         plain.Readings.SpeedRpm.ShouldBeLessThan(hertz * 30 * 0.9, "the stop must have been part of the run");
     }
@@ -54,6 +59,9 @@ public sealed class LongStepsTests
         "slip compensation" => (PumpSet, Ramps(1.5, 1.5) with { SlipCompensation = Fraction.FromRatio(1) }, 50),
         "one phase" => (PumpSet with { Drive = Drive with { SupplyPhases = 1 } }, Ramps(1.5, 1.5), 30),
         "field weakening" => (PumpSet, Ramps(1.5, 1.5) with { MaximumFrequency = ElectricalFrequency.FromHertz(90) }, 70),
+        "chopper" => (
+            PumpSet with { Machine = Pump with { MachineInertia = Inertia.FromKilogramSquareMetres(1) }, BrakingResistor = Resistance.FromOhms(60) },
+            Ramps(1.5, 1.2) with { BrakingChopper = true, OvervoltageControl = false }, 50),
         "uncoupled" => (PumpSet with { Machine = Uncoupled }, Ramps(1, 1), 50),
         _ => throw new ArgumentOutOfRangeException(nameof(run), run, "No such run."),
     };
