@@ -19,6 +19,9 @@ internal sealed class VectorControl<T>
     private const double EncoderSpeedRatio = 4;
     private const double EncoderSpeedIntegralS = 0.06;
     private const double FluxRate = 10;
+
+    // Of the level of overvoltage control: within it the torque that brakes goes to zero (by trial).
+    private const double BusWindow = 0.02;
     private const double BuiltUp = 0.85;
     private const double WeakeningRate = 4;
     private const double LeastWeakened = 0.3;
@@ -27,6 +30,7 @@ internal sealed class VectorControl<T>
     private readonly IFluxModel<T> flux;
     private readonly ShaftEncoder<T>? encoder;
     private readonly double polePairs;
+    private readonly double? overvoltageV;
     private readonly double speedGain;
     private readonly double speedIntegralS;
     private T integralQ;
@@ -40,6 +44,7 @@ internal sealed class VectorControl<T>
     internal VectorControl(ControlFigures control)
     {
         figures = new VectorFigures(control);
+        overvoltageV = control.Settings.OvervoltageControl ? control.OvervoltageControlV : null;
         if (control.Settings.Encoder is { } told)
         {
             polePairs = told.Poles.Pairs;
@@ -92,7 +97,7 @@ internal sealed class VectorControl<T>
         FluxStands = T.Or(FluxStands, T.Less(BuiltUp * fluxWb, flux.FluxWb));
         var wantedD = LaneSet.Clamp(
             (1 / figures.MagnetizingH) * (fluxWb + ((FluxRate * figures.MagnetizingH / figures.RotorOhm) * (fluxWb - flux.FluxWb))), default, T.Of(0.8 * figures.MostA));
-        var wantedQ = Torque(rampHz, wantedD);
+        var wantedQ = Torque(rampHz, wantedD, measured.BusV);
         return Voltage(wantedQ, wantedD, currentQ, currentD, measured.BusV);
     }
 
@@ -106,12 +111,14 @@ internal sealed class VectorControl<T>
         return weakened * T.Min(T.Of(figures.RatedFluxWb), mostV * T.Of(figures.MagnetizingH / (figures.MagnetizingH + figures.LeakageH)) / fast);
     }
 
-    private T Torque(T rampHz, T wantedD)
+    private T Torque(T rampHz, T wantedD, T busV)
     {
         var most = T.Sqrt(T.Max(T.Of(figures.MostA * figures.MostA) - (wantedD * wantedD), default));
         var error = T.Choose(FluxStands, (2 * Math.PI * rampHz) - flux.RotorRadPerS, default);
         var wanted = speedIntegral + (speedGain * error);
-        var held = LaneSet.Clamp(wanted, -most, most);
+        var braking = Braking(busV) * most;
+        var held = LaneSet.Clamp(
+            wanted, T.Choose(T.Less(default, flux.RotorRadPerS), -braking, -most), T.Choose(T.Less(flux.RotorRadPerS, default), braking, most));
         Limited = T.Less(T.Of(1e-9), T.Abs(wanted - held));
         HeldBack = T.Choose(Limited, LaneSet.Sign(wanted), default);
         var further = T.Less(default, (wanted - held) * error);
@@ -119,6 +126,9 @@ internal sealed class VectorControl<T>
             T.Choose(further, speedIntegral, speedIntegral + ((speedGain * ControlFigures.TickS / speedIntegralS) * error)), -most, most);
         return held;
     }
+
+    // What of the torque may brake: less as the bus comes near the level of overvoltage control.
+    private T Braking(T busV) => overvoltageV is { } level ? LaneSet.Clamp((1 / (BusWindow * level)) * (T.Of(level) - busV), default, T.Of(1)) : T.Of(1);
 
     private OutputVoltage<T> Voltage(T wantedQ, T wantedD, T currentQ, T currentD, T busV)
     {

@@ -92,4 +92,21 @@ public sealed class OvervoltageTests
         drive.Tick();
         return drive;
     }
+
+    [Theory]
+    [InlineData("sensorless-vector")]
+    [InlineData("encoder-vector")]
+    public void A_flywheel_without_load_ends_its_ramp_under_vector_control_without_an_overvoltage_trip(string control)
+    {
+        var settings = ControlSettings.From(MotorSettings.With(Setting.ControlMethod, control), Drive);
+        var flywheel = Pump with { Load = new LoadCurve.Constant(default), Breakaway = null, MachineInertia = Inertia.FromKilogramSquareMetres(0.5) };
+        var drive = new DriveSimulation(PumpSet with { Machine = flywheel }, settings) { Order = Forward(50) };
+
+        var at = drive.Run(15);
+
+        at.State.ShouldBe(DriveState.Running, at.Trip.ToString());
+        at.SpeedRpm.ShouldBe(1500, 15);
+        drive.Order = Stop();
+        drive.Run(30).State.ShouldBe(DriveState.Stopped, drive.Readings.Trip.ToString());
+    }
 }
