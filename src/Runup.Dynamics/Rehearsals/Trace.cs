@@ -1,57 +1,53 @@
 namespace Runup.Dynamics;
 
-/// <summary>Readings of a run against time, in columns of equal length.</summary>
+/// <summary>Readings of a run against time, in columns of equal length, kept in chunks.</summary>
 public sealed class Trace
 {
-    private readonly List<double> timeS = [];
-    private readonly List<double> frequencyHz = [];
-    private readonly List<double> speedRpm = [];
-    private readonly List<double> currentA = [];
-    private readonly List<double> voltageV = [];
-    private readonly List<double> dcBusV = [];
-    private readonly List<double> torqueNm = [];
-    private readonly List<double> motorThermalPercent = [];
+    private readonly List<TraceChunk> chunks = [];
 
     internal Trace()
     {
     }
 
+    /// <summary>What it is kept in; all but the last are full.</summary>
+    public IReadOnlyList<TraceChunk> Chunks => chunks;
+
     /// <summary>Number of samples.</summary>
-    public int Count => timeS.Count;
+    public int Count => TimeS.Count;
 
     /// <summary>Time, in s.</summary>
-    public IReadOnlyList<double> TimeS => timeS;
+    public IReadOnlyList<double> TimeS => Column(TraceQuantity.TimeS);
 
     /// <summary>Output frequency, in Hz.</summary>
-    public IReadOnlyList<double> FrequencyHz => frequencyHz;
+    public IReadOnlyList<double> FrequencyHz => Column(TraceQuantity.FrequencyHz);
 
     /// <summary>Speed of the motor's shaft, in rpm.</summary>
-    public IReadOnlyList<double> SpeedRpm => speedRpm;
+    public IReadOnlyList<double> SpeedRpm => Column(TraceQuantity.SpeedRpm);
 
     /// <summary>Output current, in A.</summary>
-    public IReadOnlyList<double> CurrentA => currentA;
+    public IReadOnlyList<double> CurrentA => Column(TraceQuantity.CurrentA);
 
     /// <summary>Output voltage, in V.</summary>
-    public IReadOnlyList<double> VoltageV => voltageV;
+    public IReadOnlyList<double> VoltageV => Column(TraceQuantity.VoltageV);
 
     /// <summary>DC bus, in V.</summary>
-    public IReadOnlyList<double> DcBusV => dcBusV;
+    public IReadOnlyList<double> DcBusV => Column(TraceQuantity.DcBusV);
 
     /// <summary>Developed torque, in N·m.</summary>
-    public IReadOnlyList<double> TorqueNm => torqueNm;
+    public IReadOnlyList<double> TorqueNm => Column(TraceQuantity.TorqueNm);
 
     /// <summary>Thermal state of the motor, in %; 100 trips.</summary>
-    public IReadOnlyList<double> MotorThermalPercent => motorThermalPercent;
+    public IReadOnlyList<double> MotorThermalPercent => Column(TraceQuantity.MotorThermalPercent);
 
     internal void Add(in DriveReadings at)
     {
-        timeS.Add(at.TimeS);
-        frequencyHz.Add(at.OutputFrequencyHz);
-        speedRpm.Add(at.SpeedRpm);
-        currentA.Add(at.OutputCurrentA);
-        voltageV.Add(at.OutputVoltageV);
-        dcBusV.Add(at.DcBusV);
-        torqueNm.Add(at.TorqueNm);
-        motorThermalPercent.Add(at.MotorThermalPercent);
+        if (chunks.Count == 0 || chunks[^1].IsFull)
+        {
+            chunks.Add(new TraceChunk());
+        }
+
+        chunks[^1].Add(at);
     }
+
+    private TraceColumn Column(TraceQuantity quantity) => new(chunks, quantity);
 }

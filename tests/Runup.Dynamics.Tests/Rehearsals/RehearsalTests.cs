@@ -42,6 +42,18 @@ public sealed class RehearsalTests
     }
 
     [Fact]
+    public void A_trace_is_kept_in_chunks_that_are_full_but_for_the_last_and_read_as_one()
+    {
+        var trace = Ran(Pumping with { Script = Rehearsal.StartAndStop(50, Seconds(12), Seconds(60)) }).Trace;
+
+        trace.Chunks.Count.ShouldBe((trace.Count + TraceChunk.Length - 1) / TraceChunk.Length);
+        trace.Chunks.Count.ShouldBeGreaterThan(1);
+        trace.Chunks.SkipLast(1).ShouldAllBe(chunk => chunk.Count == TraceChunk.Length);
+        trace.Chunks.SelectMany(chunk => chunk[TraceQuantity.SpeedRpm].ToArray()).ShouldBe(trace.SpeedRpm);
+        Enumerable.Range(0, trace.Count).Select(place => trace.TimeS[place]).ShouldBe(trace.TimeS);
+    }
+
+    [Fact]
     public void Steps_of_a_script_follow_one_another()
     {
         var result = Ran(Pumping with
