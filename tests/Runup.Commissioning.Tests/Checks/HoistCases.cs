@@ -1,6 +1,8 @@
 using Runup.Commissioning.Checks;
 using Runup.Commissioning.Plan;
 using Runup.Commissioning.Survey;
+using Runup.Engineering.Drives;
+using Runup.Engineering.Motors.Ensemble;
 using Runup.Quantities;
 using Runup.Settings;
 
@@ -88,8 +90,22 @@ public sealed class HoistCases
         // About the slip frequency of its load, of the motor's 1.33 Hz at rated torque; the brake closes below where it opens.
         plan.Number(Setting.BrakeOpenFrequency)!.Value.ShouldBeInRange(0.6, 1.6);
         plan.Number(Setting.BrakeCloseFrequency)!.Value.ShouldBeLessThan(plan.Number(Setting.BrakeOpenFrequency)!.Value);
-        plan.Number(Setting.BrakeOpenCurrent)!.Value.ShouldBeInRange(5, 14.4);
+        plan.Number(Setting.BrakeOpenCurrent)!.Value.ShouldBeInRange(3, 14.4);
         plan.Number(Setting.BrakeOpenDelay).ShouldBe(0.2);
+    }
+
+    [Fact]
+    public void The_brake_opens_for_the_motors_that_the_plate_may_stand_for_not_for_the_best_fit_alone()
+    {
+        var context = (Hoist with { Control = Hoist.Control with { BrakeRelay = new(3) } }).Context(11);
+        var plan = SettingsPlan.For(context).Values;
+
+        var atRest = MotorForecast.CurrentAtRest(
+            context.Printed.Known!.Now,
+            context.Output.Characteristic(VoltageShape.Linear, Fraction.FromRatio(plan.Number(Setting.TorqueBoost)!.Value), context.Nameplate!.Voltage),
+            ElectricalFrequency.FromHertz(plan.Number(Setting.BrakeOpenFrequency)!.Value));
+        plan.Number(Setting.BrakeOpenCurrent)!.Value.ShouldBe(0.8 * atRest.P05.Amperes, 1e-9);
+        atRest.P95.Amperes.ShouldBeGreaterThan(1.2 * atRest.P05.Amperes);
     }
 
     [Fact]

@@ -18,6 +18,13 @@ public static class MotorForecast
         return Over(ensemble, (in MotorMember member) => Running.At(new PhaseCircuit(member.Values, hertz), phase_V, load).Current_A).As(LineCurrent.FromAmperes);
     }
 
+    /// <summary>The current of the motor at rest at a frequency of a drive's voltage characteristic.</summary>
+    public static Band<LineCurrent> CurrentAtRest(MotorEnsemble ensemble, VoltsPerHertz characteristic, ElectricalFrequency frequency)
+    {
+        var (phase_V, hertz) = (characteristic.At(frequency).Phase.Volts, frequency.Hertz);
+        return Over(ensemble, (in MotorMember member) => new PhaseCircuit(member.Values, hertz).At(phase_V, 1).Current_A).As(LineCurrent.FromAmperes);
+    }
+
     /// <summary>Breakdown torque at a frequency of a drive's voltage characteristic, over the torque that rated power asks for there (at and above rated frequency) or rated torque (below).</summary>
     public static Band<Ratio> BreakdownMargin(MotorEnsemble ensemble, VoltsPerHertz characteristic, ElectricalFrequency frequency)
     {
