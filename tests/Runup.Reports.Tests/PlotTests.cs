@@ -85,6 +85,16 @@ public sealed class PlotTests
         Place(texts, "20", "start").ShouldBe(Place(texts, "0", "end") - (0.27116 * 280), 0.1);
     }
 
+    [Fact]
+    public void Names_of_levels_that_lie_close_do_not_stand_on_one_another()
+    {
+        var close = Small() with { Panels = [Small().Panels[1] with { Levels = [new("rated current", 7.2), new("current limit", 8.6), new("least", 1)] }] };
+
+        var texts = XElement.Parse(SvgPlot.Write(close)).Descendants().Where(e => e.Name.LocalName == "text").ToList();
+        string? Anchor(string name) => (string?)texts.Single(t => t.Value == name).Attribute("text-anchor");
+        (Anchor("rated current"), Anchor("current limit"), Anchor("least")).ShouldBe(("end", "start", "end"));
+    }
+
     private static double Place(IEnumerable<XElement> texts, string text, string anchor) =>
         double.Parse(texts.First(t => t.Value == text && (string?)t.Attribute("text-anchor") == anchor).Attribute("y")!.Value, CultureInfo.InvariantCulture);
 

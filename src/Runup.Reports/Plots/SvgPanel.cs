@@ -8,6 +8,7 @@ namespace Runup.Reports.Plots;
 internal static class SvgPanel
 {
     private const int Columns = 320;
+    private const double NameHeight = 15;
 
     public static void Write(StringBuilder svg, PlotPanel panel, Ticks across, Span x, double top)
     {
@@ -64,11 +65,16 @@ internal static class SvgPanel
 
     private static void Levels(StringBuilder svg, PlotPanel panel, Span x, Span y)
     {
+        // A name stands at the right end, above its line or below it at the top; where another is in its way, at the left end.
+        var atRight = new List<double>();
         foreach (var level in panel.Levels.Where(l => l.Value >= y.Low && l.Value <= y.High))
         {
             var at = y.At(level.Value);
+            var name = at < y.To + 18 ? at + 14 : at - 5;
+            var (end, anchor) = atRight.Exists(other => Math.Abs(other - name) < NameHeight) ? (x.From + 6, "start") : (x.To - 6, "end");
+            atRight.Add(name);
             svg.Append(CultureInfo.InvariantCulture, $"""<path d="M{x.From:0.#} {at:0.#}H{x.To:0.#}" fill="none" {Strokes.Of(LineLook.Limit)}/>""")
-                .Append(CultureInfo.InvariantCulture, $"""<text x="{x.To - 6:0.#}" y="{(at < y.To + 18 ? at + 14 : at - 5):0.#}" text-anchor="end">{Escape.Text(level.Name)}</text>""");
+                .Append(CultureInfo.InvariantCulture, $"""<text x="{end:0.#}" y="{name:0.#}" text-anchor="{anchor}">{Escape.Text(level.Name)}</text>""");
         }
     }
 
