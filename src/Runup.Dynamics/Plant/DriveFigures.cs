@@ -13,6 +13,9 @@ internal sealed class DriveFigures
     private const double UnstatedSupplyShare = 0.01;
     private const double ChopperHysteresis = 0.02;
     private const double MostRateInStep = 1.6;
+
+    // A small bus on a stiff supply settles within microseconds; the few ticks that go by short steps may have as many as that takes.
+    private const int MostSteps = 512;
     private const double MostMachineRateInLongStep = 0.6;
 
     internal DriveFigures(DriveSystem system)
@@ -64,6 +67,6 @@ internal sealed class DriveFigures
     {
         var busRate = Rectifier.SteepestPerOhm / BusF;
         var rate = Math.Max(busRate / MostRateInStep, Math.Max(fastestMachineRate, swingRate) / (0.5 * MostRateInStep));
-        return Math.Clamp((int)Math.Ceiling(tickS * rate), 2, 16);
+        return Math.Clamp((int)Math.Ceiling(tickS * rate), 2, MostSteps);
     }
 }

@@ -30,6 +30,7 @@ internal sealed partial class DrivePlant<T> : IDrivePlant<T>
     private readonly double brakeNm;
     private int fewestLongSteps;
     private int fewestShortSteps;
+    private bool suppliedAnew;
     private int stepsForAngle;
     private DriveRates<T> rates;
     private SixStates<T> states;
@@ -108,7 +109,7 @@ internal sealed partial class DrivePlant<T> : IDrivePlant<T>
         T ranAway = default;
         var begun = states;
         var wasOn = chopperOn;
-        var rough = ShortStepsOnly is null ? TakeLongSteps(command.ChopperEnabled) : LaneSet.Every<T>();
+        var rough = ShortStepsOnly is null && !suppliedAnew ? TakeLongSteps(command.ChopperEnabled) : LaneSet.Every<T>();
         if (T.Any(rough))
         {
             var smooth = states;
@@ -285,7 +286,9 @@ internal sealed partial class DrivePlant<T> : IDrivePlant<T>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private void Prepare(in PlantCommand<T> command)
     {
-        if (command.Supply != supply || SupplyPhaseLost != lost)
+        // A supply that comes back finds the bus far below where it settles: a long step would go past that, and see nothing of it.
+        suppliedAnew = command.Supply != supply || SupplyPhaseLost != lost;
+        if (suppliedAnew)
         {
             (supply, lost) = (command.Supply, SupplyPhaseLost);
             rates.Bus.Rectifier = (lost ? figures.TwoPhaseRectifier : figures.Rectifier).In(supply);
