@@ -50,6 +50,37 @@ public sealed class RehearseTests
         (await File.ReadAllTextAsync(Path.Combine(scratch.Folder, "trends.svg"), TestContext.Current.CancellationToken)).ShouldContain("SWP-101: start and stop, rehearsed");
     }
 
+    [Theory]
+    [InlineData("60")]
+    [InlineData("80")]
+    [InlineData("96")]
+    public async Task On_a_narrow_screen_no_figure_loses_a_digit(string columns)
+    {
+        using var scratch = new Scratch();
+        var run = await RunupProgram.Call(scratch.Folder, ["rehearse", Changed(scratch)], environment: ("COLUMNS", columns));
+        var wide = await Rehearse(scratch);
+        foreach (var row in (string[])["highest current", "highest DC bus", "current at 50 Hz"])
+        {
+            Figure(run.Output, row).ShouldBe(Figure(wide.Output, row));
+        }
+    }
+
+    private static double Figure(string output, string row) =>
+        double.Parse(output.Split('\n').Single(l => l.StartsWith(row, StringComparison.Ordinal))[row.Length..].Split(' ', StringSplitOptions.RemoveEmptyEntries)[0], System.Globalization.CultureInfo.InvariantCulture);
+
+    [Fact]
+    public async Task A_gap_is_for_one_motor_and_an_unmet_speed_is_no_success()
+    {
+        using var scratch = new Scratch();
+        var both = await RunupProgram.Call(scratch.Folder, "rehearse", Changed(scratch), "--ensemble", "--supply-gap", "1");
+        both.Status.ShouldBe(2);
+        both.Errors.ShouldContain("--supply-gap is of one motor");
+
+        var heavy = await Rehearse(scratch, "42 N·m", "150 N·m");
+        heavy.Output.ShouldContain("not reached");
+        heavy.Status.ShouldBe(1);
+    }
+
     private static async Task<Run> Rehearse(Scratch scratch, params string[] changes) => await RunupProgram.Call(scratch.Folder, "rehearse", Changed(scratch, changes));
 
     private static string Changed(Scratch scratch, params string[] changes) => scratch.DemoJob(text => changes.Chunk(2).Aggregate(text, (at, pair) =>

@@ -29,7 +29,7 @@ internal static class EnsemblePage
 
         var trips = Trips(ensemble);
         page.Line(trips.Count == 0
-            ? "None of them trips."
+            ? $"None of them trips in these {RehearsalPage.Text(ensemble.Trace.TimeS[^1])} s."
             : $"Of {ensemble.Members.Count} motors, these would trip the drive: {string.Join(", ", trips.Select(t => $"{t.Count} by {t.Cause.Name()}"))}.");
         if (ensemble.Members.Count(m => m.RanAway) is > 0 and var gone)
         {

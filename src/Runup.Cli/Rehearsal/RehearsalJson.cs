@@ -32,6 +32,8 @@ internal static class RehearsalJson
 
         json.Number("peak_current_t_s", result.PeakCurrentAtS);
         json.Number("largest_mean_current_A", result.LargestMeanCurrentA);
+        json.Number("current_at_speed_A", result.CurrentAtSpeedA);
+        json.Number("lowest_dc_bus_V", result.LowestDcBusV);
         json.WriteString("tripped", result.Tripped?.Name());
         json.WriteString("broke_down", result.Breakdown?.ToString());
         if (detail is not null)

@@ -26,13 +26,15 @@ internal static class RehearsalPage
         var reached = Reached(job, result);
         page.Heading($"{job.Job.Tag}: start to {Hertz(job)} and stop{(JobRehearsal.GoesBothWays(job.Context) ? ", lifting and then lowering" : "")}, rehearsed");
         page.Table(
-            [new(""), new("", Digits: true), new("")],
+            [new(""), new("", Digits: true), new("", Whole: false)],
             [
                 [$"from 0 to {reached}", Text(result.TimeToSpeedS), Unit(result.TimeToSpeedS, "s")],
-                ["from there to standstill", Text(result.TimeToStopS), Unit(result.TimeToStopS, $"s  (with the {Dynamics.Rehearsal.HeldAtZero.Seconds:0.0} s at 0 Hz before the output goes off)")],
+                ["from there to standstill", StopTime(result), Unit(result.TimeToStopS, $"s  (with the {Dynamics.Rehearsal.HeldAtZero.Seconds:0.0} s at 0 Hz before the output goes off)")],
                 ["highest current", Text(result.PeakCurrentA), $"A  ({Moment(result)}, at {Text(result.PeakCurrentAtS)} s; motor {Text(job.Context.Printed.RatedCurrent.Amperes)} A, current limit {Text(held.CurrentLimit.Amperes)} A)"],
                 ["highest over 0.2 s", Text(result.LargestMeanCurrentA), "A  (as a display shows it)"],
+                .. result.CurrentAtSpeedA is { } steady ? [[$"current at {reached}", Text(steady), "A  (what it settles at; compare it on the first run)"]] : Array.Empty<IReadOnlyList<string>>(),
                 ["highest DC bus", Text(result.PeakDcBusV), $"V  (trip {Text(job.Context.Rating.OvervoltageTrip.Volts)} V)"],
+                .. ShowsLowestBus(result) ? [["lowest DC bus", Text(result.LowestDcBusV), $"V  (trip below {Text(job.Context.Rating.UndervoltageTrip.Volts)} V)"]] : Array.Empty<IReadOnlyList<string>>(),
                 ["trip", result.Tripped?.Name() ?? "none", TripTime(result)],
             ]);
         page.Heading("Events");
@@ -75,6 +77,11 @@ internal static class RehearsalPage
             yield return $"It had not come to rest {Text(result.Trace.TimeS[^1] - stop.AtS)} s after the stop was ordered: {Text(Math.Abs(result.Trace.SpeedRpm[^1]))} rpm were left.";
         }
 
+        if (result.Events.SkipWhile(e => e.What != TraceEventKind.SupplyBack).Any(e => e.What == TraceEventKind.Start))
+        {
+            yield return "When the supply came back the machine started by itself, as the settings say (restart-after-power-loss): nobody may be near it then who does not know that.";
+        }
+
         if (!string.Equals(reached, Hertz(job), StringComparison.Ordinal))
         {
             yield return $"The drive stays at {reached}, not at the {Hertz(job)} asked for: a skipped band or the maximum frequency of the settings keeps it there.";
@@ -98,6 +105,11 @@ internal static class RehearsalPage
         result.Trace.TimeS.TakeWhile(t => t < result.PeakCurrentAtS).Count() is var place && place < result.Trace.Count && Math.Abs(result.Trace.SpeedRpm[place]) < StillRpm && result.PeakCurrentAtS > 0
             ? "as it breaks away"
             : "of a moment";
+
+    private static string StopTime(RehearsalResult result) =>
+        result.TimeToStopS is null && result.Events.All(e => e.What != TraceEventKind.Stop) ? "no stop" : Text(result.TimeToStopS);
+
+    private static bool ShowsLowestBus(RehearsalResult result) => result.Tripped == TripCause.Undervoltage || result.Events.Any(e => e.What == TraceEventKind.SupplyLost);
 
     private static string TripTime(RehearsalResult result) =>
         result.Tripped is not null && result.Events.LastOrDefault(e => e.What == TraceEventKind.Trip) is { What: TraceEventKind.Trip } trip ? $"at {Text(trip.TimeS)} s" : "";

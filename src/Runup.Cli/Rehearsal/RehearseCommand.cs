@@ -48,7 +48,7 @@ internal sealed class RehearseCommand : Command<RehearseCommand.Settings>
             RehearsalPage.Write(job, JobRehearsal.Control(job.Context, plan, job.Profile, job.Size), result, ensemble, settings.PlantDetail is { } more ? DetailWords.Of(job, more) : null, settings.Plot);
         }
 
-        return (int)(result.Tripped is null && result.Breakdown is null ? ExitStatus.Fine : ExitStatus.Blocked);
+        return (int)(result is { Tripped: null, Breakdown: null, TimeToSpeedS: not null } ? ExitStatus.Fine : ExitStatus.Blocked);
     }
 
     private static RehearsalResult One(LoadedJob job, SettingsPlan plan, Settings settings, CancellationToken cancellation)
@@ -125,6 +125,7 @@ internal sealed class RehearseCommand : Command<RehearseCommand.Settings>
             { GapSeconds: { } gap } when gap.Within(ShortestGap_s, LongestGap_s) is null => gap.Wrong("--supply-gap", "a number of seconds from 0.001 to 3600, such as 0.25,"),
             { SeedText: not null, Ensemble: false } => Spectre.Console.ValidationResult.Error("--seed goes with --ensemble: the motors are drawn by it; both, or neither, would do"),
             { SeedText: { } seed } when seed.Whole(uint.MaxValue) is null => seed.Wrong("--seed", "a whole number from 0 to 4294967295"),
+            { GapSeconds: not null, Ensemble: true } => Spectre.Console.ValidationResult.Error("--supply-gap is of one motor, the members of --ensemble know no gap; one of them would do"),
             { Detail: true, Ensemble: true } => Spectre.Console.ValidationResult.Error("--detail is of one motor, --ensemble of many without such detail; one of them would do"),
             _ => FileOption.Named("--plot", Plot, ".svg"),
         };

@@ -26,13 +26,19 @@ public sealed record RehearsalResult
     /// <summary>Largest DC bus voltage, in V.</summary>
     public required double PeakDcBusV { get; init; }
 
+    /// <summary>Lowest DC bus voltage, in V.</summary>
+    public double LowestDcBusV { get; init; }
+
+    /// <summary>Output current at speed, just before the last stop was ordered, in A; null if it was not at speed then.</summary>
+    public double? CurrentAtSpeedA { get; init; }
+
     /// <summary>From the first start until the motor ran at the frequency asked for, in s; null if it never did.</summary>
     public double? TimeToSpeedS { get; init; }
 
     /// <summary>From the last stop until the shaft stood, in s; null if it never did.</summary>
     public double? TimeToStopS { get; init; }
 
-    /// <summary>Why the drive tripped, which ends a rehearsal half a second later; null if it did not.</summary>
+    /// <summary>Why the drive tripped, which ends a rehearsal half a second later, or after the supply's gap; null if it did not.</summary>
     public TripCause? Tripped { get; init; }
 
     /// <summary>Where the numbers ran away, which ends a rehearsal at once; the trace goes so far. Null if they did not.</summary>

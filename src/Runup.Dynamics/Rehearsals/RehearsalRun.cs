@@ -1,3 +1,5 @@
+using Runup.Settings;
+
 namespace Runup.Dynamics;
 
 /// <summary>One run of a rehearsal's script: the drive, its trace and what has been seen so far.</summary>
@@ -22,6 +24,9 @@ internal sealed class RehearsalRun
     private double peakA;
     private double peakAtS;
     private double peakV;
+    private double lowestV;
+    private double? atSpeedA;
+    private TripCause? tripped;
 
     internal RehearsalRun(Rehearsal rehearsal, IProgress<double>? progress, CancellationToken cancellation)
     {
@@ -32,7 +37,7 @@ internal sealed class RehearsalRun
         ticksPerSample = Math.Max(1, (int)Math.Round(rehearsal.SampleEvery.Seconds / DriveSimulation.TickSeconds));
         (upS, downS) = (rehearsal.Settings.Acceleration.Seconds, rehearsal.Settings.Deceleration.Seconds + Rehearsal.HeldAtZero.Seconds);
         likelyS = rehearsal.Script.Sum(LikelyS);
-        peakV = drive.Readings.DcBusV;
+        peakV = lowestV = drive.Readings.DcBusV;
         trace.Add(drive.Readings);
     }
 
@@ -49,11 +54,13 @@ internal sealed class RehearsalRun
                 Order(drive.Order with { FrequencyHz = set.FrequencyHz });
                 break;
             case ScriptStep.Stop stop:
+                atSpeedA = watch.AtSpeed ? drive.Readings.OutputCurrentA : null;
                 Order(drive.Order with { Run = false, Stop = stop.How });
                 break;
             case ScriptStep.SupplyGap gap:
                 drive.SupplyPresent = false;
-                Pass(step, gap.Length.Seconds, () => Over);
+                // What comes after a trip belongs to it: a drive that has lost all power may start by itself when it is back.
+                Pass(step, gap.Length.Seconds, () => drive.Breakdown is not null);
                 drive.SupplyPresent = true;
                 break;
             case ScriptStep.Wait wait:
@@ -84,7 +91,6 @@ internal sealed class RehearsalRun
 
     internal RehearsalResult Result()
     {
-        var tripped = drive.Readings.State == DriveState.Tripped && drive.Breakdown is null;
         return new RehearsalResult
         {
             Trace = trace,
@@ -96,7 +102,9 @@ internal sealed class RehearsalRun
             PeakDcBusV = peakV,
             TimeToSpeedS = Between(TraceEventKind.Start, TraceEventKind.AtSpeed, watch.Events),
             TimeToStopS = Between(TraceEventKind.Stop, TraceEventKind.Standstill, watch.Events.SkipWhile((_, i) => i < LastStop())),
-            Tripped = tripped ? drive.Readings.Trip : null,
+            LowestDcBusV = lowestV,
+            CurrentAtSpeedA = atSpeedA,
+            Tripped = drive.Breakdown is null ? tripped : null,
             Breakdown = drive.Breakdown,
         };
     }
@@ -164,6 +172,8 @@ internal sealed class RehearsalRun
         }
 
         peakV = Math.Max(peakV, drive.LargestDcBusV);
+        lowestV = Math.Min(lowestV, drive.Readings.DcBusV);
+        tripped ??= drive.Readings.State == DriveState.Tripped ? drive.Readings.Trip : null;
         if (ticks % ticksPerSample == 0)
         {
             trace.Add(drive.Readings);
