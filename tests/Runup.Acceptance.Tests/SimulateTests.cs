@@ -37,6 +37,8 @@ public sealed class SimulateTests
         using var process = RunupProgram.Start(scratch.Folder, "simulate", Site);
         try
         {
+            (await Typed(process, "status DG-601")).ShouldStartWith("stopped: 0.00 Hz, 0.00 A, DC bus ");
+            (await Typed(process, "reset DG-601")).ShouldBe("nothing happens: there is no trip to reset");
             (await Typed(process, "run 20 Hz")).ShouldStartWith("of which drive? One of these tags would do: AB-201");
             (await Typed(process, "run gh-501 20")).ShouldContain("no unit");
             (await Typed(process, "run GH-501 20 Hz")).ShouldBe("run at the panel to 20 Hz");

@@ -1,6 +1,7 @@
 using System.Globalization;
 using Runup.Commissioning.Rehearsal;
 using Runup.Dynamics;
+using Runup.Settings;
 using Runup.SimulatedDrive;
 
 namespace Runup.Cli.Simulate;
@@ -8,6 +9,25 @@ namespace Runup.Cli.Simulate;
 /// <summary>What a person does at the simulated drive's terminals and at the coupling, and has it measure.</summary>
 internal static class AtTheDrive
 {
+    /// <summary>What it does and shows now.</summary>
+    internal static string Status(VirtualDrive drive)
+    {
+        var now = drive.Now;
+        var does = now.State switch
+        {
+            DriveState.Tripped => $"tripped by {now.Trip.Name()}",
+            DriveState.Unpowered => "without power",
+            DriveState.Stopped => "stopped",
+            DriveState.Running => "running",
+            DriveState.Stopping => "stopping",
+            DriveState.QuickStopping => "stopping quickly",
+            _ => throw new InvalidOperationException("The set of states is closed."),
+        };
+        return string.Create(
+            CultureInfo.InvariantCulture,
+            $"{does}: {now.OutputFrequencyHz:0.00} Hz, {now.OutputCurrentA:0.00} A, DC bus {now.DcBusV:0} V, shaft {now.SpeedRpm:0} rpm");
+    }
+
     internal static string Input(VirtualDrive drive, string number, bool voltage) =>
         int.TryParse(number, NumberStyles.None, CultureInfo.InvariantCulture, out var input)
             ? TypedLines.Said(drive.PutInput(input, voltage), $"input {input} is {(voltage ? "on" : "off")}")

@@ -10,6 +10,7 @@ internal sealed class TypedLines(IReadOnlyList<ServedDrive> served)
     /// <summary>The lines that are known.</summary>
     internal static IReadOnlyList<string> Known { get; } =
     [
+        "status                 what the drive does and shows now, with its trip",
         "power-cycle            off and on again",
         "reset                  a trip is reset at the panel",
         "run 25 Hz [reverse]    started at the panel, or to another frequency; only while the drive takes its commands there",
@@ -63,7 +64,9 @@ internal sealed class TypedLines(IReadOnlyList<ServedDrive> served)
         var (drive, rest) = Named(words[1..]);
         return (words[0], drive, rest) switch
         {
-            ("power-cycle" or "reset" or "run" or "stop" or "supply" or "fault" or "input" or "couple" or "uncouple" or "tune" or "tuned", null, _) => $"of which drive? One of these tags would do: {string.Join(", ", served.Select(s => s.Job.Job.Tag))}",
+            ("help", _, _) => string.Join(Environment.NewLine, Known.Select(known => "  " + known)),
+            ("status" or "power-cycle" or "reset" or "run" or "stop" or "supply" or "fault" or "input" or "couple" or "uncouple" or "tune" or "tuned", null, _) => $"of which drive? One of these tags would do: {string.Join(", ", served.Select(s => s.Job.Job.Tag))}",
+            ("status", { } host, []) => AtTheDrive.Status(host.Drive),
             ("power-cycle", { } host, []) => await OffAndOn(host),
             ("reset", { } host, []) => Reset(host),
             ("stop", { } host, []) => Said(host.Drive.StopAtPanel(), "stopping"),
@@ -75,7 +78,7 @@ internal sealed class TypedLines(IReadOnlyList<ServedDrive> served)
             ("fault", { } host, var what) => Fault(host, what),
             ("run", { } host, [.. var frequency, "reverse"]) => Run(host, frequency, Rotation.Reverse),
             ("run", { } host, var frequency) => Run(host, frequency, Rotation.Forward),
-            _ => $"'{line}' is not known; power-cycle, reset, run 25 Hz, stop, input 3 on, uncouple, tune, supply off, fault open U or end would do{(served.Count > 1 ? ", with a tag, such as power-cycle " + served[0].Job.Job.Tag : "")}",
+            _ => $"'{line}' is not known; help lists what is: status, power-cycle, reset, run 25 Hz, stop, input 3 on, uncouple, tune, supply off, fault open U or end would do{(served.Count > 1 ? ", with a tag, such as power-cycle " + served[0].Job.Job.Tag : "")}",
         };
     }
 
@@ -101,8 +104,13 @@ internal sealed class TypedLines(IReadOnlyList<ServedDrive> served)
 
     private static string Reset(DriveHost host)
     {
+        if (host.Drive.Now.State != Dynamics.DriveState.Tripped)
+        {
+            return "nothing happens: there is no trip to reset";
+        }
+
         host.Drive.ResetAtPanel();
-        return "trip reset at the panel";
+        return host.Drive.Now.State == Dynamics.DriveState.Tripped ? "nothing happens: what tripped it is still there" : "trip reset at the panel";
     }
 
     private static string Supply(DriveHost host, string how)
