@@ -32,7 +32,7 @@ internal static class RehearsalPage
                 ["from there to standstill", StopTime(result), Unit(result.TimeToStopS, $"s  (with the {Dynamics.Rehearsal.HeldAtZero.Seconds:0.0} s at 0 Hz before the output goes off)")],
                 ["highest current", Text(result.PeakCurrentA), $"A  ({Moment(result)}, at {Text(result.PeakCurrentAtS)} s; motor {Text(job.Context.Printed.RatedCurrent.Amperes)} A, current limit {Text(held.CurrentLimit.Amperes)} A)"],
                 ["highest over 0.2 s", Text(result.LargestMeanCurrentA), "A  (as a display shows it)"],
-                .. result.CurrentAtSpeedA is { } steady ? [[$"current at {reached}", Text(steady), "A  (what it settles at; compare it on the first run)"]] : Array.Empty<IReadOnlyList<string>>(),
+                .. result.CurrentAtSpeedA is { } steady ? [[$"current at {reached}{(JobRehearsal.GoesBothWays(job.Context) ? ", lifting" : "")}", Text(steady), "A  (what it settles at; compare it on the first run)"]] : Array.Empty<IReadOnlyList<string>>(),
                 ["highest DC bus", Text(result.PeakDcBusV), $"V  (trip {Text(job.Context.Rating.OvervoltageTrip.Volts)} V)"],
                 .. ShowsLowestBus(result) ? [["lowest DC bus", Text(result.LowestDcBusV), $"V  (trip below {Text(job.Context.Rating.UndervoltageTrip.Volts)} V)"]] : Array.Empty<IReadOnlyList<string>>(),
                 ["trip", result.Tripped?.Name() ?? "none", TripTime(result)],

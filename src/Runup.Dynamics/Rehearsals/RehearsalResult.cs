@@ -29,7 +29,7 @@ public sealed record RehearsalResult
     /// <summary>Lowest DC bus voltage, in V.</summary>
     public double LowestDcBusV { get; init; }
 
-    /// <summary>Output current at speed, just before the last stop was ordered, in A; null if it was not at speed then.</summary>
+    /// <summary>Output current at speed, just before a stop was ordered, the first of several, in A; null if it was not at speed then.</summary>
     public double? CurrentAtSpeedA { get; init; }
 
     /// <summary>From the first start until the motor ran at the frequency asked for, in s; null if it never did.</summary>

@@ -54,7 +54,7 @@ internal sealed class RehearsalRun
                 Order(drive.Order with { FrequencyHz = set.FrequencyHz });
                 break;
             case ScriptStep.Stop stop:
-                atSpeedA = watch.AtSpeed ? drive.Readings.OutputCurrentA : null;
+                atSpeedA ??= watch.AtSpeed ? drive.Readings.OutputCurrentA : null;
                 Order(drive.Order with { Run = false, Stop = stop.How });
                 break;
             case ScriptStep.SupplyGap gap:

@@ -42,6 +42,17 @@ public sealed class RehearsalTests
     }
 
     [Fact]
+    public void The_current_at_speed_is_that_before_the_first_stop_as_where_a_hoist_lifts_before_it_lowers()
+    {
+        var once = Rehearsal.StartAndStop(50, Seconds(3), Seconds(60));
+
+        var twice = Ran(Pumping with { Script = [.. once, .. Rehearsal.StartAndStop(25, Seconds(3), Seconds(60))] });
+
+        twice.CurrentAtSpeedA.ShouldBe(Ran(Pumping).CurrentAtSpeedA);
+        twice.CurrentAtSpeedA!.Value.ShouldBeInRange(5, twice.PeakCurrentA);
+    }
+
+    [Fact]
     public void A_trace_is_kept_in_chunks_that_are_full_but_for_the_last_and_read_as_one()
     {
         var trace = Ran(Pumping with { Script = Rehearsal.StartAndStop(50, Seconds(12), Seconds(60)) }).Trace;
